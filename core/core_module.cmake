@@ -1,0 +1,28 @@
+# SPDX-License-Identifier: Apache-2.0
+# add_core_module(NAME [DEPENDS modules...] [LIBRARIES targets...] HEADERS ... [SOURCES ...])
+#
+# One library a folder. Each has an include root of its own that holds nothing but a link named after the
+# folder, so `#include "optics/lens.h"` compiles only where `optics` is linked: the link lines are the arrows.
+# The headers form a file set that the build also compiles one by one (all_verify_interface_header_sets).
+# app/ uses the same function, hence no prefix in the folder.
+function(add_core_module name)
+  cmake_parse_arguments(arg "" "" "DEPENDS;LIBRARIES;HEADERS;SOURCES" ${ARGN})
+  set(root ${CMAKE_BINARY_DIR}/include_roots/${name})
+  file(MAKE_DIRECTORY ${root})
+  file(CREATE_LINK ${CMAKE_CURRENT_SOURCE_DIR} ${root}/${name} SYMBOLIC COPY_ON_ERROR)
+
+  list(TRANSFORM arg_HEADERS PREPEND ${root}/${name}/)
+  list(TRANSFORM arg_DEPENDS PREPEND baywright_)
+  if(arg_SOURCES)
+    add_library(baywright_${name} STATIC ${arg_SOURCES})
+    set(visibility PUBLIC)
+    target_link_libraries(baywright_${name} PRIVATE $<BUILD_INTERFACE:baywright_build_rules>)
+  else()
+    add_library(baywright_${name} INTERFACE)
+    set(visibility INTERFACE)
+  endif()
+  target_sources(baywright_${name} ${visibility}
+    FILE_SET HEADERS BASE_DIRS ${root} FILES ${arg_HEADERS})
+  set_target_properties(baywright_${name} PROPERTIES VERIFY_INTERFACE_HEADER_SETS ON)
+  target_link_libraries(baywright_${name} ${visibility} ${arg_DEPENDS} ${arg_LIBRARIES})
+endfunction()

@@ -1,0 +1,13 @@
+# SPDX-License-Identifier: Apache-2.0
+# How our own targets are compiled. Linked PRIVATE, so that nothing leaks into what links us.
+add_library(baywright_build_rules INTERFACE)
+target_compile_options(baywright_build_rules INTERFACE
+  -Wall -Wextra -Wconversion -Wshadow -Wnon-virtual-dtor -Woverloaded-virtual
+  # g++ 12 sees uninitialised reads inside Eigen's expression templates that are not there.
+  -Wno-maybe-uninitialized
+  # One result for a*b+c on every machine: an assessment must have the same bits everywhere.
+  -ffp-contract=off)
+if(BAYWRIGHT_SANITIZE)
+  target_compile_options(baywright_build_rules INTERFACE -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer)
+  target_link_options(baywright_build_rules INTERFACE -fsanitize=address,undefined)
+endif()
