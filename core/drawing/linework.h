@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/id.h"
+#include "clearance/finding.h"
+#include "drawing/layers.h"
+#include "geometry/vec.h"
+
+namespace baywright {
+
+/// How the inside of a closed path is filled. Hatches are lines in the drawing itself, never a brush of the
+/// painter, so that screen and paper agree.
+enum class Fill { None, Soft, Solid, Poche };
+
+/// A polyline or polygon with holes, in drawing coordinates (x right, y up). Metres for views, millimetres of paper for sheets.
+struct Path {
+  Layer layer = Layer::Fixtures;
+  std::vector<std::vector<Vec2>> rings;  ///< first ring is the outline; further rings are further outlines or holes (even-odd)
+  bool closed = false;
+  Fill fill = Fill::None;
+  std::optional<Verdict> verdict;  ///< colours and hatches it as this verdict
+  Id id;                           ///< what it belongs to; selects and hovers with it
+  std::optional<LineWeight> weight;  ///< overrides the layer's
+  std::optional<LineDash> dash;
+};
+
+enum class TextAnchor { Left, Centre, Right };
+
+/// One line of text. Its height is millimetres on the paper or of the screen, whatever the drawing's scale.
+struct Text {
+  Layer layer = Layer::Labels;
+  Vec2 at = Vec2::Zero();  ///< on the baseline
+  std::string text;        ///< UTF-8
+  double heightMm = 2.5;
+  double angle = 0;  ///< radians, counter-clockwise
+  TextAnchor anchor = TextAnchor::Left;
+  bool bold = false;
+  std::optional<Verdict> verdict;
+  Id id;
+};
+
+/// A dimension between two points with its line `offset` to the left of from -> to (drawing units), oblique strokes at its
+/// ends (ISO 129-1 for construction) or arrowheads when `arrows`.
+struct DimensionMark {
+  Layer layer = Layer::Dimensions;
+  Vec2 from = Vec2::Zero();
+  Vec2 to = Vec2::Zero();
+  double offset = 0;
+  std::string text;
+  bool arrows = false;
+  std::optional<Verdict> verdict;
+  Id id;
+};
+
+/// A symbol of constant size on paper or screen: where a strike point, a verdict or a handle is.
+enum class SymbolKind { StrikePoint, Lens, Tick, Tilde, Bar, Question, Corner };
+struct Symbol {
+  Layer layer = Layer::Bay;
+  SymbolKind kind = SymbolKind::StrikePoint;
+  Vec2 at = Vec2::Zero();
+  double angle = 0;
+  double sizeMm = 3;
+  std::optional<Verdict> verdict;
+  Id id;
+};
+
+/// What every renderer draws: views on the screen, sheets, exported files.
+struct Linework {
+  std::vector<Path> paths;
+  std::vector<Text> texts;
+  std::vector<DimensionMark> dimensions;
+  std::vector<Symbol> symbols;
+
+  /// Smallest box around all paths and dimensions; nullopt when there is nothing.
+  std::optional<Eigen::AlignedBox2d> extent() const;
+  void append(const Linework& other);
+};
+
+}  // namespace baywright

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "clearance/assessment.h"
+#include "drawing/linework.h"
+#include "job/job.h"
+
+namespace baywright {
+
+/// Which of the zones a view shows, and what is singled out in it.
+struct ViewOptions {
+  bool swing = true;
+  bool swingBound = true;
+  bool beam = true;
+  bool capture = true;
+  bool rebound = true;
+  bool ways = true;
+  bool dimensions = true;
+  bool labels = true;
+  std::vector<Id> shown;      ///< golfers whose swing is drawn strongly; empty: all
+  std::string findingKey;     ///< this finding's two points are drawn; empty: those of the worst three that are not clear
+};
+
+enum class ViewKind { Plan, DownRange, Side, ScreenFace };
+
+/// A point of the world in the drawing coordinates of a view, metres.
+///   Plan       (x, y) of the world
+///   DownRange  (r, u) of the bay: as the golfer looks at the screen
+///   Side       (d, u) of the bay: from the bay's right-hand side, with down-range to the right; the screen stands at d = 0
+///   ScreenFace (s, t) of the screen
+Vec2 viewFromWorld(ViewKind view, const Job& job, const Vec3& world);
+
+/// All linework of one view, in drawing order within each layer. Pure: the same job and assessment give the same linework.
+Linework viewLinework(ViewKind view, const Job& job, const Assessment& assessment, const ViewOptions& options);
+
+}  // namespace baywright
