@@ -218,7 +218,7 @@ class Lexer {
   }
 
   Result<Token> mark() {
-    Token token{Token::Kind::Mark, markText(peek()), 0, true, false, character()};
+    Token token{Token::Kind::Mark, std::string(markText(peek())), 0, true, false, character()};
     if (token.text.empty()) {
       return failAt(character(), "The character " + codePointName(peek()) + " has no meaning here.",
                     "Delete it.");
