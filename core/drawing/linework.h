@@ -16,10 +16,10 @@ namespace baywright {
 /// painter, so that screen and paper agree.
 enum class Fill { None, Soft, Solid, Poche };
 
-/// A polyline or polygon with holes, in drawing coordinates (x right, y up). Metres for views, millimetres of paper for sheets.
+/// Polygons with holes, or polylines, in drawing coordinates (x right, y up). Metres for views, millimetres of paper for sheets.
 struct Path {
   Layer layer = Layer::Fixtures;
-  std::vector<std::vector<Vec2>> rings;  ///< first ring is the outline; further rings are further outlines or holes (even-odd)
+  std::vector<std::vector<Vec2>> rings;  ///< closed: outlines and holes (even-odd); open: so many polylines, as in a hatch
   bool closed = false;
   Fill fill = Fill::None;
   std::optional<Verdict> verdict;  ///< colours and hatches it as this verdict
@@ -31,6 +31,8 @@ struct Path {
 enum class TextAnchor { Left, Centre, Right };
 
 /// One line of text. Its height is millimetres on the paper or of the screen, whatever the drawing's scale.
+/// The height is that of a capital letter, the nominal size h of ISO 3098: the font's em is larger by kEmPerCapital
+/// (text_width.h).
 struct Text {
   Layer layer = Layer::Labels;
   Vec2 at = Vec2::Zero();  ///< on the baseline
@@ -39,12 +41,13 @@ struct Text {
   double angle = 0;  ///< radians, counter-clockwise
   TextAnchor anchor = TextAnchor::Left;
   bool bold = false;
+  bool onGround = false;  ///< stands on a patch of the paper's colour, to be read over hatches and lines
   std::optional<Verdict> verdict;
   Id id;
 };
 
 /// A dimension between two points with its line `offset` to the left of from -> to (drawing units), oblique strokes at its
-/// ends (ISO 129-1 for construction) or arrowheads when `arrows`.
+/// ends (ISO 129-1 for construction) or arrowheads when `arrows`. mark_shapes.h gives its lines and text.
 struct DimensionMark {
   Layer layer = Layer::Dimensions;
   Vec2 from = Vec2::Zero();
@@ -56,7 +59,8 @@ struct DimensionMark {
   Id id;
 };
 
-/// A symbol of constant size on paper or screen: where a strike point, a verdict or a handle is.
+/// A symbol of constant size on paper or screen: where a strike point, a verdict or a handle is. mark_shapes.h gives its
+/// lines.
 enum class SymbolKind { StrikePoint, Lens, Tick, Tilde, Bar, Question, Corner };
 struct Symbol {
   Layer layer = Layer::Bay;
