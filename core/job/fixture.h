@@ -11,7 +11,19 @@
 
 namespace baywright {
 
-enum class FixtureKind { Shelving, Beam, Duct, Light, Fan, Column, Opener, Furniture, PowerOutlet, DataOutlet, Other };
+enum class FixtureKind {
+  Shelving,
+  Beam,
+  Duct,
+  Light,
+  Fan,
+  Column,
+  Opener,
+  Furniture,
+  PowerOutlet,
+  DataOutlet,
+  Other
+};
 
 /// Upright box. `width` lies along the heading (radians from world x), `depth` across it; metres, > 0.
 struct BoxShape {

@@ -13,8 +13,9 @@ namespace baywright {
 
 enum class Hand { Right, Left };
 
-/// A golf club. `length` as the Equipment Rules measure it (along the axis of the shaft from the grip's end to the ground
-/// plane at the sole, 60 degree plane); lie is the angle between shaft and ground at address, radians.
+/// A golf club. `length` as the Equipment Rules measure it (along the axis of the shaft from the grip's end
+/// to the ground plane at the sole, 60 degree plane); lie is the angle between shaft and ground at address,
+/// radians.
 struct Club {
   Id id;
   std::string name;
@@ -24,10 +25,10 @@ struct Club {
   bool operator==(const Club&) const = default;
 };
 
-/// What the fitter taped while the golfer swung slowly; it overrides the model. Heights above the floor the golfer stands on,
-/// reaches measured level from the strike point. Absent fields are left to the model.
+/// What the fitter taped while the golfer swung slowly; it overrides the model. Heights above the floor the
+/// golfer stands on, reaches measured level from the strike point. Absent fields are left to the model.
 struct MeasuredReach {
-  Id club;                          ///< with which club
+  Id club;                           ///< with which club
   std::optional<Dimension> highest;  ///< highest point of the club in the swing
   std::optional<Dimension> behind;   ///< away from the ball on the golfer's side, to the widest point
 

@@ -30,9 +30,9 @@ struct ProjectInfo {
   bool operator==(const ProjectInfo&) const = default;
 };
 
-/// The document: one room, its people, the kit and where it goes. A plain value: every edit makes a new one, comparing two tells
-/// whether anything differs. What it must satisfy is checked by validate(); a Job that passed may be given to
-/// assess().
+/// The document: one room, its people, the kit and where it goes. A plain value: every edit makes a new one,
+/// comparing two tells whether anything differs. What it must satisfy is checked by validate(); a Job that
+/// passed may be given to assess().
 struct Job {
   std::uint32_t lastId = 0;
   ProjectInfo info;
@@ -50,7 +50,8 @@ struct Job {
   bool operator==(const Job&) const = default;
 
   Id takeId() { return Id{++lastId}; }
-  /// The option that is assessed and drawn; the first one when `activeOption` names none. The job must have one.
+  /// The option that is assessed and drawn; the first one when `activeOption` names none. The job must have
+  /// one.
   const Option& option() const;
   Option& option();
 };

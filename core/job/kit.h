@@ -18,7 +18,7 @@ struct Frame {
   double height = 2.5;
   double depth = 1.5;
   double behindScreen = 0.10;
-  double tube = 0.05;       ///< diameter or side of the frame's members
+  double tube = 0.05;        ///< diameter or side of the frame's members
   double tolerance = 0.005;  ///< standard uncertainty of its outer sizes
 
   bool operator==(const Frame&) const = default;
@@ -30,10 +30,11 @@ struct Screen {
   std::string name;
   double width = 3.0;
   double height = 2.25;
-  double bottom = 0.05;       ///< lower edge above the floor
-  double travel = 0.30;       ///< how far a hard shot pushes it back
-  double gain = 1.0;          ///< luminance relative to a perfect diffuser
-  double restitution = 0.15;  ///< ball speed after over before, along the normal; no published figure, to be measured
+  double bottom = 0.05;  ///< lower edge above the floor
+  double travel = 0.30;  ///< how far a hard shot pushes it back
+  double gain = 1.0;     ///< luminance relative to a perfect diffuser
+  /// Ball speed after over before, along the normal. No published figure, to be measured.
+  double restitution = 0.15;
 
   bool operator==(const Screen&) const = default;
 };
@@ -58,7 +59,8 @@ struct LaunchMonitor {
   bool operator==(const LaunchMonitor&) const = default;
 };
 
-/// Projector as its maker states it. Throw ratio = distance from lens to picture / picture width (IEC 62471-5 set-up).
+/// Projector as its maker states it. Throw ratio = distance from lens to picture / picture width (IEC 62471-5
+/// set-up).
 struct Projector {
   Id id;
   std::string name;
@@ -68,14 +70,15 @@ struct Projector {
   int panelHeight = 1080;
   double lumens = 3500;
   double contrast = 2000;  ///< native full-on to full-off
-  /// Height of the picture's centre above the lens axis at rest, as a share of picture height, for a projector that stands
-  /// upright; 0.5 puts the picture's lower edge on the axis. A ceiling mount hangs it upside down.
+  /// Height of the picture's centre above the lens axis at rest, as a share of picture height, for a
+  /// projector that stands upright; 0.5 puts the picture's lower edge on the axis. A ceiling mount hangs it
+  /// upside down.
   double offset = 0.5;
-  double shiftUpMax = 0;    ///< further lens shift, share of picture height, both ways
-  double shiftSideMax = 0;  ///< share of picture width, both ways
+  double shiftUpMax = 0;     ///< further lens shift, share of picture height, both ways
+  double shiftSideMax = 0;   ///< share of picture width, both ways
   double distanceMin = 1.0;  ///< focus range, metres
   double distanceMax = 8.0;
-  double keystoneMax = 0.52;  ///< radians, the range of its own correction on either axis; 0: none
+  double keystoneMax = 0.52;    ///< radians, the range of its own correction on either axis; 0: none
   Vec3 body{0.30, 0.40, 0.12};  ///< along the axis, across, up; the lens is in the middle of the front face
   double mass = 4.0;            ///< kilograms
 

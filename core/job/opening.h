@@ -12,8 +12,8 @@ enum class OpeningKind { HingedDoor, SectionalDoor, Window, Passage };
 enum class HingeSide { Start, End };  ///< which end of the opening, walking along the wall from its start
 enum class LeafSwing { IntoRoom, OutOfRoom };
 
-/// A hole in a wall. Along the wall it reaches from `offset` to `offset + width`, measured on the inner face from
-/// the wall's start; upward from `sill` to `sill + height`.
+/// A hole in a wall. Along the wall it reaches from `offset` to `offset + width`, measured on the inner face
+/// from the wall's start; upward from `sill` to `sill + height`.
 struct Opening {
   Id id;
   Id wall;
@@ -31,7 +31,8 @@ struct Opening {
   double leafThickness = 0.04;
   double openAngle = kDefaultOpenAngle;  ///< radians, how far the leaf must open; > 0, at most pi
 
-  // Sectional overhead doors: two tracks run up beside the opening, bend, and run into the room under the ceiling.
+  // Sectional overhead doors: two tracks run up beside the opening, bend, and run into the room under the
+  // ceiling.
   double trackHeadroom = 0.30;  ///< from the top of the opening to the top of the horizontal track
   double trackDepth = 0;        ///< into the room from the wall's face; 0: opening height + 0.45 m
   double panelThickness = 0.05;

@@ -12,9 +12,10 @@ namespace baywright {
 
 enum class MountKind { Ceiling, Floor, Wall };
 
-/// How the projector hangs or stands. The lens position is in the bay frame (d negative: on the golfer's side), so it follows
-/// when the bay is dragged. Angles in radians turn the optical axis away from pointing along d:
-/// yaw positive to the right (toward +r), pitch positive up, roll positive clockwise as seen from behind the lens.
+/// How the projector hangs or stands. The lens position is in the bay frame (d negative: on the golfer's
+/// side), so it follows when the bay is dragged. Angles in radians turn the optical axis away from pointing
+/// along d: yaw positive to the right (toward +r), pitch positive up, roll positive clockwise as seen from
+/// behind the lens.
 struct ProjectorMount {
   MountKind kind = MountKind::Ceiling;
   Vec3 lens{-3.6, 0, 2.3};  ///< (d, r, u)

@@ -2,7 +2,6 @@
 #pragma once
 
 #include <cmath>
-
 #include <string>
 #include <vector>
 
@@ -22,14 +21,15 @@ struct PlanCovariance {
 
   /// Standard uncertainty along a unit vector.
   double sigmaAlong(const Vec2& unit) const {
-    const double variance = xx * unit.x() * unit.x() + 2 * xy * unit.x() * unit.y() + yy * unit.y() * unit.y();
+    const double variance =
+        xx * unit.x() * unit.x() + 2 * xy * unit.x() * unit.y() + yy * unit.y() * unit.y();
     return variance > 0 ? std::sqrt(variance) : 0;
   }
   static PlanCovariance isotropic(double sigma) { return {sigma * sigma, 0, sigma * sigma}; }
 };
 
-/// One wall of the room's outline. Its inner face runs from `start` to the start of the next wall; the room lies to the
-/// left of that direction (the outline is counter-clockwise). The masonry lies outside it.
+/// One wall of the room's outline. Its inner face runs from `start` to the start of the next wall; the room
+/// lies to the left of that direction (the outline is counter-clockwise). The masonry lies outside it.
 struct Wall {
   Id id;
   std::string name;  ///< "A", "B", ... by default
@@ -59,7 +59,8 @@ struct CeilingPart {
 /// The room as surveyed, in the world frame.
 struct Room {
   std::string name;
-  std::vector<Wall> walls;  ///< counter-clockwise, a simple polygon, possibly concave; empty: not surveyed yet
+  std::vector<Wall>
+      walls;  ///< counter-clockwise, a simple polygon, possibly concave; empty: not surveyed yet
   std::vector<CeilingPart> ceiling;
   std::vector<Opening> openings;
   std::vector<Fixture> fixtures;
