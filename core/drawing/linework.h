@@ -16,14 +16,16 @@ namespace baywright {
 /// painter, so that screen and paper agree.
 enum class Fill { None, Soft, Solid, Poche };
 
-/// Polygons with holes, or polylines, in drawing coordinates (x right, y up). Metres for views, millimetres of paper for sheets.
+/// Polygons with holes, or polylines, in drawing coordinates (x right, y up). Metres for views, millimetres
+/// of paper for sheets.
 struct Path {
   Layer layer = Layer::Fixtures;
-  std::vector<std::vector<Vec2>> rings;  ///< closed: outlines and holes (even-odd); open: so many polylines, as in a hatch
+  std::vector<std::vector<Vec2>>
+      rings;  ///< closed: outlines and holes (even-odd); open: so many polylines, as in a hatch
   bool closed = false;
   Fill fill = Fill::None;
-  std::optional<Verdict> verdict;  ///< colours and hatches it as this verdict
-  Id id;                           ///< what it belongs to; selects and hovers with it
+  std::optional<Verdict> verdict;    ///< colours and hatches it as this verdict
+  Id id;                             ///< what it belongs to; selects and hovers with it
   std::optional<LineWeight> weight;  ///< overrides the layer's
   std::optional<LineDash> dash;
 };
@@ -31,8 +33,8 @@ struct Path {
 enum class TextAnchor { Left, Centre, Right };
 
 /// One line of text. Its height is millimetres on the paper or of the screen, whatever the drawing's scale.
-/// The height is that of a capital letter, the nominal size h of ISO 3098: the font's em is larger by kEmPerCapital
-/// (text_width.h).
+/// The height is that of a capital letter, the nominal size h of ISO 3098: the font's em is larger by
+/// kEmPerCapital (text_width.h).
 struct Text {
   Layer layer = Layer::Labels;
   Vec2 at = Vec2::Zero();  ///< on the baseline
@@ -46,8 +48,9 @@ struct Text {
   Id id;
 };
 
-/// A dimension between two points with its line `offset` to the left of from -> to (drawing units), oblique strokes at its
-/// ends (ISO 129-1 for construction) or arrowheads when `arrows`. mark_shapes.h gives its lines and text.
+/// A dimension between two points with its line `offset` to the left of from -> to (drawing units), oblique
+/// strokes at its ends (ISO 129-1 for construction) or arrowheads when `arrows`. mark_shapes.h gives its
+/// lines and text.
 struct DimensionMark {
   Layer layer = Layer::Dimensions;
   Vec2 from = Vec2::Zero();
@@ -59,8 +62,8 @@ struct DimensionMark {
   Id id;
 };
 
-/// A symbol of constant size on paper or screen: where a strike point, a verdict or a handle is. mark_shapes.h gives its
-/// lines.
+/// A symbol of constant size on paper or screen: where a strike point, a verdict or a handle is.
+/// mark_shapes.h gives its lines.
 enum class SymbolKind { StrikePoint, Lens, Tick, Tilde, Bar, Question, Corner };
 struct Symbol {
   Layer layer = Layer::Bay;
@@ -83,5 +86,14 @@ struct Linework {
   std::optional<Eigen::AlignedBox2d> extent() const;
   void append(const Linework& other);
 };
+
+/// Takes a drawing to its place on a page: to = scale * from + offset. Text heights and symbol sizes stay.
+struct Placing {
+  double scale = 1;
+  Vec2 offset = Vec2::Zero();
+
+  Vec2 operator()(const Vec2& p) const { return scale * p + offset; }
+};
+Linework placed(const Linework& linework, const Placing& placing);
 
 }  // namespace baywright

@@ -17,8 +17,12 @@ struct ViewOptions {
   bool ways = true;
   bool dimensions = true;
   bool labels = true;
-  std::vector<Id> shown;      ///< golfers whose swing is drawn strongly; empty: all
-  std::string findingKey;     ///< this finding's two points are drawn; empty: those of the worst three that are not clear
+  std::vector<Id> shown;  ///< golfers whose swing is drawn strongly; empty: all
+  /// Metres of the drawing for a millimetre of paper or screen, 0.05 at 1:50. Spaces hatches, dimension lines
+  /// and labels.
+  double metresPerMm = 0.05;
+  std::string findingKey;  ///< this finding's two points are drawn; empty: those of the worst three that are
+                           ///< not clear
 };
 
 enum class ViewKind { Plan, DownRange, Side, ScreenFace };
@@ -26,11 +30,13 @@ enum class ViewKind { Plan, DownRange, Side, ScreenFace };
 /// A point of the world in the drawing coordinates of a view, metres.
 ///   Plan       (x, y) of the world
 ///   DownRange  (r, u) of the bay: as the golfer looks at the screen
-///   Side       (d, u) of the bay: from the bay's right-hand side, with down-range to the right; the screen stands at d = 0
-///   ScreenFace (s, t) of the screen
+///   Side       (d, u) of the bay: from the bay's right-hand side, with down-range to the right; the screen
+///   stands at d = 0 ScreenFace (s, t) of the screen
 Vec2 viewFromWorld(ViewKind view, const Job& job, const Vec3& world);
 
-/// All linework of one view, in drawing order within each layer. Pure: the same job and assessment give the same linework.
-Linework viewLinework(ViewKind view, const Job& job, const Assessment& assessment, const ViewOptions& options);
+/// All linework of one view, in drawing order within each layer. Pure: the same job and assessment give the
+/// same linework.
+Linework viewLinework(ViewKind view, const Job& job, const Assessment& assessment,
+                      const ViewOptions& options);
 
 }  // namespace baywright
