@@ -10,7 +10,7 @@
 namespace baywright {
 
 /// What the four corners are moved to.
-enum class Fill {
+enum class CornerFill {
   Screen,       ///< the whole screen; stretches the image when the aspects differ
   PanelAspect,  ///< the largest rectangle of the panel's aspect in the middle of the screen; dark bars remain
 };
@@ -19,7 +19,7 @@ enum class Fill {
 /// on the screen. Corners run top left, top right, bottom right, bottom left; panel positions and moves in
 /// native pixels, x right, y down.
 struct CornerFit {
-  Fill fill = Fill::Screen;
+  CornerFill fill = CornerFill::Screen;
   std::array<Vec2, 4> target;   ///< the rectangle on the screen, (s, t) metres
   std::array<Vec2, 4> onPanel;  ///< where its corners lie on the panel
   std::array<Vec2, 4> moves;    ///< onPanel less the panel's own corners: what is typed into the projector
@@ -38,7 +38,7 @@ inline constexpr double kCornerTolerance = 0.01;
 inline constexpr double kNoKeystone = 2e-5;
 
 /// pixelLoss counts what falls outside `onPanel` on the panel, also when a corner is not reachable.
-CornerFit fitCorners(const Picture& picture, const Projector& projector, Fill fill);
+CornerFit fitCorners(const Picture& picture, const Projector& projector, CornerFill fill);
 
 /// The largest rectangle of `aspect` (width over height) in the middle of the face, corners as above.
 std::array<Vec2, 4> largestInside(const ScreenFace& face, double aspect);
