@@ -125,7 +125,8 @@ Result<double> takeLength(TokenReader& reader, LengthUnit jobUnit) {
   }
   const auto unit = takeUnit(reader);
   if (!unit) return tl::unexpected(unit.error());
-  if (!*unit && amount->fraction && metresOfBareNumber(jobUnit) != kMetresPerInch) {
+  const bool bare = !*unit && reader.peek().kind == Token::Kind::End;
+  if (bare && amount->fraction && metresOfBareNumber(jobUnit) != kMetresPerInch) {
     return failAt(amount->character, "A fraction needs its unit here.", "Write it like 6 1/2\".");
   }
   const double length = amount->value * unit->value_or(metresOfBareNumber(jobUnit));
@@ -189,14 +190,16 @@ long long partsOfInch(const UnitSystem& units) {
   return known ? units.inchFraction : UnitSystem{}.inchFraction;
 }
 
-/// `steps` parts of an inch, such as `6 1/2″`.
-std::string inchesText(long long steps, long long parts) {
-  const long long inches = steps / parts;
-  const long long rest = steps % parts;
-  if (rest == 0) return std::to_string(inches) + "″";
+std::string fractionText(long long rest, long long parts) {
   const long long divisor = std::gcd(rest, parts);
-  const std::string fraction = std::to_string(rest / divisor) + "/" + std::to_string(parts / divisor) + "″";
-  return inches == 0 ? fraction : std::to_string(inches) + " " + fraction;
+  return std::to_string(rest / divisor) + "/" + std::to_string(parts / divisor);
+}
+
+/// `6 1/2″`, `6″`, `0 1/2″`
+std::string inchesText(long long steps, long long parts) {
+  std::string text = std::to_string(steps / parts);
+  if (steps % parts != 0) text += " " + fractionText(steps % parts, parts);
+  return text + "″";
 }
 
 /// The text of that many display steps, which are not negative. Working in whole steps carries 11 31/32″ over
@@ -208,6 +211,7 @@ std::string stepsText(long long steps, const UnitSystem& units) {
   }
   const long long parts = partsOfInch(units);
   const long long perFoot = 12 * parts;
+  if (steps > 0 && steps < parts) return fractionText(steps, parts) + "″";
   if (units.length == LengthUnit::Inches || steps < perFoot) return inchesText(steps, parts);
   return std::to_string(steps / perFoot) + "′ " + inchesText(steps % perFoot, parts);
 }

@@ -113,10 +113,13 @@ Style styleOf(Quantity quantity, const UnitSystem& units) {
   return {"", 1, 0};
 }
 
+/// The smaller unit ends a little below one kilogram or pound, where it would round up to "1000.0 g".
+constexpr double kSmallMass = 0.9995;
+
 /// As styleOf, in the smaller unit for what would print as a fraction of a kilogram or a pound.
 Style styleFor(double value, Quantity quantity, const UnitSystem& units) {
   const Style style = styleOf(quantity, units);
-  if (quantity != Quantity::Mass || value == 0 || !(std::abs(value) < style.size)) return style;
+  if (quantity != Quantity::Mass || value == 0 || !(std::abs(value) < kSmallMass * style.size)) return style;
   return isImperial(units.length) ? Style{"oz", kKilogramsPerOunce, 2} : Style{"g", 0.001, 1};
 }
 
