@@ -8,6 +8,8 @@
 #include "support/job_builder.h"
 
 namespace baywright {
+using testing::garage;
+
 namespace {
 
 TEST(LiveAssessment, DeliversTheNewestJobLast) {

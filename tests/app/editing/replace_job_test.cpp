@@ -10,6 +10,8 @@
 #include "support/job_builder.h"
 
 namespace baywright {
+using testing::garage;
+
 namespace {
 
 TEST(ReplaceJob, AnyRunOfEditsIsUndoneToTheFirstJob) {
