@@ -77,7 +77,7 @@ Result<double> takeAngle(TokenReader& reader) {
   if (takeOneOf(reader, {"%", "percent"})) return std::atan(amount->value / 100);
   if (takeOneOf(reader, {"rad", "radian", "radians"})) return amount->value;
   if (takeOneOf(reader, {"°", "deg", "degree", "degrees"})) {
-    const auto rest = takeMinutesAndSeconds(reader, *amount);
+    auto rest = takeMinutesAndSeconds(reader, *amount);
     if (!rest) return rest;
     return (amount->value + *rest) * kRadiansPerDegree;
   }
@@ -93,8 +93,7 @@ Result<double> takeAngle(TokenReader& reader) {
   return amount->value * kRadiansPerDegree;
 }
 
-/// A full turn that went through degrees and back may be a few ulp more than a full turn.
-constexpr double kFullTurn = 2 * std::numbers::pi * (1 + 1e-12);
+constexpr double kFullTurn = 2 * std::numbers::pi;
 
 }  // namespace
 
@@ -104,9 +103,9 @@ Result<double> parseAngle(std::string_view utf8, const UnitSystem& units) {
   TokenReader reader(*std::move(tokens), "Write one angle, such as " + formatNumber(12.5, 1, units) + "°.");
   const double sign = reader.takeSign();
   const int character = reader.peek().character;
-  const auto angle = takeAngle(reader);
+  auto angle = takeAngle(reader);
   if (!angle) return angle;
-  const auto whole = reader.endWith(sign * *angle + 0.0);  // + 0.0: no negative zero
+  auto whole = reader.endWith(sign * *angle + 0.0);  // + 0.0: no negative zero
   if (whole && *angle > kFullTurn) {
     return failAt(character, "The angle is more than a full turn.", "Write at most 360°.");
   }

@@ -119,7 +119,7 @@ Result<double> takeLength(TokenReader& reader, LengthUnit jobUnit) {
   }
   if (hyphenPartsFeetFromInches(reader, jobUnit)) {
     reader.take();
-    const auto inches = takeInches(reader, *amount);
+    auto inches = takeInches(reader, *amount);
     if (!inches) return inches;
     return amount->value * kMetresPerFoot + *inches;
   }
@@ -132,7 +132,7 @@ Result<double> takeLength(TokenReader& reader, LengthUnit jobUnit) {
   const double length = amount->value * unit->value_or(metresOfBareNumber(jobUnit));
   if (*unit != kMetresPerFoot || reader.peek().kind == Token::Kind::End) return length;
   reader.takeMark("-");
-  const auto inches = takeInches(reader, *amount);
+  auto inches = takeInches(reader, *amount);
   if (!inches) return inches;
   return length + *inches;
 }
@@ -150,7 +150,7 @@ Result<Placed> parsePlaced(std::string_view utf8, const UnitSystem& units) {
   const int character = reader.peek().character;
   const auto length = takeLength(reader, units.length);
   if (!length) return tl::unexpected(length.error());
-  const auto whole = reader.endWith(sign * *length + 0.0);  // + 0.0: no negative zero
+  auto whole = reader.endWith(sign * *length + 0.0);  // + 0.0: no negative zero
   if (!whole) return tl::unexpected(whole.error());
   if (*length > kLongestLength) {
     return failAt(character, "The length is more than " + formatLength(kLongestLength, units) + ".",
@@ -198,12 +198,12 @@ std::string fractionText(long long rest, long long parts) {
 /// `6 1/2″`, `6″`, `0 1/2″`
 std::string inchesText(long long steps, long long parts) {
   std::string text = std::to_string(steps / parts);
-  if (steps % parts != 0) text += " " + fractionText(steps % parts, parts);
+  if (steps % parts != 0) text.append(" ").append(fractionText(steps % parts, parts));
   return text + "″";
 }
 
-/// The text of that many display steps, which are not negative. Working in whole steps carries 11 31/32″ over
-/// into the next foot by itself.
+/// The text of that many display steps, which are not negative. Whole steps carry 11 31/32″ over into the
+/// next foot by themselves.
 std::string stepsText(long long steps, const UnitSystem& units) {
   if (const auto style = decimalStyle(units.length)) {
     const double number = static_cast<double>(steps) / std::pow(10.0, style->decimals);
@@ -216,7 +216,7 @@ std::string stepsText(long long steps, const UnitSystem& units) {
   return std::to_string(steps / perFoot) + "′ " + inchesText(steps % perFoot, parts);
 }
 
-constexpr double kLongestPrinted = 1e6;  // metres; far below where counting display steps would overflow
+constexpr double kLongestPrinted = 1e5;  // metres; its millimetres are still printed by formatNumber
 
 bool printable(double metres) {
   return std::abs(metres) <= kLongestPrinted;
@@ -257,7 +257,7 @@ std::string formatLengthSigned(double metres, const UnitSystem& units) {
 }
 
 std::string formatUncertain(Uncertain metres, const UnitSystem& units) {
-  const std::string value = formatLength(metres.value, units);
+  std::string value = formatLength(metres.value, units);
   const double halfWidth = metres.halfWidth95();
   if (halfWidth == 0) return value;
   if (!(halfWidth > 0) || !printable(halfWidth)) return value + " ± " + std::string(kNoFigure);

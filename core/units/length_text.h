@@ -38,7 +38,7 @@ Result<double> parseSize(std::string_view utf8, const UnitSystem& units);
 ///     7′ 6 1/2″   2 1/2″   7.54 ft   90 1/2″   2.300 m   230.0 cm   2300 mm
 ///
 /// parseLength reads it back to within half a step, and what is then printed is the same text. A value that
-/// is not finite, or beyond 1e6 m, prints as "—".
+/// is not finite, or beyond 1e5 m, prints as "—".
 std::string formatLength(double metres, const UnitSystem& units);
 
 /// As formatLength with "+" or "−" in front, for offsets and margins; what rounds to zero has no sign.

@@ -154,7 +154,7 @@ Result<double> parseQuantity(std::string_view utf8, Quantity quantity, const Uni
   const double sign = reader.takeSign();
   const auto amount = reader.takeAmount();
   if (!amount) return tl::unexpected(amount.error());
-  const auto size = takeUnit(reader, quantity, units);
+  auto size = takeUnit(reader, quantity, units);
   if (!size) return size;
   const double value = sign * amount->value * *size + 0.0;  // + 0.0: no negative zero
 

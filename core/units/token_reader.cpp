@@ -59,7 +59,7 @@ Result<Amount> TokenReader::takeAmount() {
   if (!hyphen && !fractionStartsAt(0)) return amount;
   if (hyphen) amount.hyphen = take().character;
   const Token part = peek();
-  const Result<Amount> fraction = takeFraction();
+  Result<Amount> fraction = takeFraction();
   if (!fraction) return fraction;
   if (!first.whole) return refuse(part, "A fraction cannot follow a number with decimals.");
   if (fraction->value >= 1) return refuse(part, "A fraction after a whole number must be less than one.");

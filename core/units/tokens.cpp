@@ -195,8 +195,8 @@ class Lexer {
     const int start = character();
     std::string typed;
     for (; isDigit(peek()) || isSeparator(peek()); ++at_) typed += static_cast<char>(peek());
-    const bool signedPower = (peek(1) == '+' || peek(1) == '-') && isDigit(peek(2));
-    if ((peek() == 'e' || peek() == 'E') && (isDigit(peek(1)) || signedPower)) {
+    const bool exponent = peek() == 'e' || peek() == 'E';
+    if (exponent && (isDigit(peek(1)) || peek(1) == '+' || peek(1) == '-')) {
       return failAt(character(), "Powers of ten are not read here.", "Write the number out in full.");
     }
     return numberToken(typed, start, decimal_);

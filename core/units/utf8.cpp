@@ -10,7 +10,7 @@ std::optional<CodePoint> firstCodePoint(std::string_view utf8) {
   const unsigned lead = byteAt(0);
   if (lead < 0x80) return CodePoint{lead, 1};
   const std::size_t bytes = lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : 2;
-  if (lead < 0xC2 || lead > 0xF4 || utf8.size() < bytes) return std::nullopt;
+  if (lead < 0xC0 || lead > 0xF4 || utf8.size() < bytes) return std::nullopt;
   char32_t code = lead & (0x7Fu >> bytes);
   for (std::size_t i = 1; i < bytes; ++i) {
     if ((byteAt(i) & 0xC0u) != 0x80u) return std::nullopt;

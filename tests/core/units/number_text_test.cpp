@@ -36,15 +36,15 @@ TEST(NumberText, RefusesAtTheFault) {
   const struct {
     const char* text;
     const char* where;
-  } cases[] = {{"", "character 1"},      {"  ", "character 3"},    {"-", "character 2"},
-               {"--1", "character 2"},   {"1 m", "character 3"},   {"1 2", "character 3"},
-               {"1:2", "character 2"},   {"nan", "character 1"},   {"-inf", "character 2"},
-               {"1/0", "character 3"},   {"1/", "character 3"},    {"/2", "character 1"},
-               {"1/2.5", "character 3"}, {"1.5/2", "character 1"}, {"1.5 1/2", "character 5"},
-               {"1 3/2", "character 3"}, {"1 2/2", "character 3"}, {"1/2/3", "character 4"},
-               {"1.5½", "character 4"},  {"½½", "character 2"},    {"1000001", "character 1"},
-               {"5-3", "character 2"},   {"5-", "character 2"},    {"1,5", "character 2"},
-               {"0x10", "character 2"}};
+  } cases[] = {{"", "character 1"},       {"  ", "character 3"},    {"-", "character 2"},
+               {"--1", "character 2"},    {"1 m", "character 3"},   {"1 2", "character 3"},
+               {"1:2", "character 2"},    {"nan", "character 1"},   {"-inf", "character 2"},
+               {"1/0", "character 3"},    {"1/", "character 3"},    {"/2", "character 1"},
+               {"1/2.5", "character 3"},  {"1.5/2", "character 1"}, {"1.5 1/2", "character 5"},
+               {"1 3/2", "character 3"},  {"1 2/2", "character 3"}, {"1/2/3", "character 4"},
+               {"1.5½", "character 4"},   {"½½", "character 2"},    {"1000001", "character 1"},
+               {"5-3", "character 2"},    {"5-", "character 2"},    {"1- 1/2", "character 2"},
+               {"1 -1/2", "character 3"}, {"1,5", "character 2"},   {"0x10", "character 2"}};
   for (const auto& row : cases) {
     const auto value = parseNumber(row.text, kMetres);
     EXPECT_EQ(faultPlace(value), row.where) << row.text;
