@@ -5,6 +5,8 @@ target_compile_options(baywright_build_rules INTERFACE
   -Wall -Wextra -Wconversion -Wshadow -Wnon-virtual-dtor -Woverloaded-virtual
   # g++ 12 sees uninitialised reads inside Eigen's expression templates that are not there.
   -Wno-maybe-uninitialized
+  # ... and overlaps in short string literals (GCC bug 105329).
+  -Wno-restrict
   # One result for a*b+c on every machine: an assessment must have the same bits everywhere.
   -ffp-contract=off)
 if(BAYWRIGHT_SANITIZE)
