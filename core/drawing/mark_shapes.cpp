@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "drawing/marks.h"
 #include "drawing/text_width.h"
 
 namespace baywright {
@@ -124,13 +125,6 @@ Text textOf(const Frame& f) {
   return text;
 }
 
-std::vector<Vec2> circle(const Vec2& centre, double radius) {
-  constexpr int kCorners = 24;
-  std::vector<Vec2> ring;
-  for (int i = 0; i < kCorners; ++i) ring.push_back(centre + radius * along(2 * kPi * i / kCorners));
-  return ring;
-}
-
 // Lines of a symbol in a square from (-1, -1) to (1, 1).
 struct Glyph {
   std::vector<std::vector<Vec2>> lines;
@@ -140,10 +134,10 @@ struct Glyph {
 Glyph glyphOf(SymbolKind kind) {
   switch (kind) {
     case SymbolKind::StrikePoint: {
-      const auto ring = circle({0, 0}, 0.6);
+      const auto ring = detail::circleRing({0, 0}, 0.6);
       auto outline = ring;
       outline.push_back(ring.front());
-      return {{outline, {{-1, 0}, {1, 0}}, {{0, -1}, {0, 1}}}, {circle({0, 0}, 0.2)}};
+      return {{outline, {{-1, 0}, {1, 0}}, {{0, -1}, {0, 1}}}, {detail::circleRing({0, 0}, 0.2)}};
     }
     case SymbolKind::Lens:
       return {{}, {{{-0.5, 0.7}, {1, 0}, {-0.5, -0.7}}}};
@@ -155,7 +149,7 @@ Glyph glyphOf(SymbolKind kind) {
       return {{}, {{{-0.9, -0.3}, {0.9, -0.3}, {0.9, 0.3}, {-0.9, 0.3}}}};
     case SymbolKind::Question:
       return {{{{-0.5, 0.5}, {-0.3, 0.85}, {0.1, 0.95}, {0.5, 0.7}, {0.5, 0.35}, {0.05, -0.05}, {0.0, -0.4}}},
-              {circle({0, -0.8}, 0.17)}};
+              {detail::circleRing({0, -0.8}, 0.17)}};
     case SymbolKind::Corner:
       return {{}, {{{-0.6, -0.6}, {0.6, -0.6}, {0.6, 0.6}, {-0.6, 0.6}}}};
   }
