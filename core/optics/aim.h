@@ -24,14 +24,14 @@ struct MountMargins {
   double focusFar = 0;   ///< metres under the farthest
   double shiftUp = 0;    ///< share of picture height
   double shiftSide = 0;  ///< share of picture width
-  double keystone = 0;   ///< radians, on the worse axis; 0 for an axis square to the screen and no correction
+  double keystone = 0;   ///< radians, on the worse axis; 0 for a square axis and no correction
   double coverage = 0;   ///< share of the screen over the need
   double spill = 0;      ///< share of the picture under the need
 
   double least() const;  ///< the smallest of all, units mixed: only its sign means something
 };
 
-/// Rounding only: a mount exactly at a limit is inside it.
+/// Rounding only: a mount exactly at a limit is inside it. Shares, ratios, metres and radians alike.
 inline constexpr double kAimTolerance = 1e-9;
 
 MountMargins mountMargins(const Picture& picture, const Projector& projector, const ProjectorMount& mount,
@@ -46,9 +46,9 @@ struct Aim {
 };
 
 /// Aims a projector at the middle of the screen from `mount.lens`, as a fitter does: lens shift first,
-/// because it costs nothing; what is left by turning the body (yaw and pitch, no roll); then the longest zoom
-/// whose picture still covers the screen, or the widest when none does. Only kind and lens of `mount` are
-/// read. Refused as pictureOf.
+/// because it costs nothing; what is left by turning the body as far as its keystone correction allows
+/// (pitch, then yaw, no roll); and the longest zoom whose picture still covers the screen, or the widest when
+/// none does. Only kind and lens of `mount` are read. Refused as pictureOf.
 Result<Aim> aimAt(const Screen& screen, const Projector& projector, const ProjectorMount& mount,
                   const AimNeeds& needs);
 

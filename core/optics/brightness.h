@@ -5,28 +5,20 @@
 #include <vector>
 
 #include "job/kit.h"
+#include "optics/light_spread.h"
 #include "optics/picture.h"
 
 namespace baywright {
 
-/// How light is spread on the panel. The model: every pixel of the panel sends out the same light, so that a
-/// picture square to the axis is evenly lit whatever the shift (makers shape the lamp for that; no cos^4
-/// fall-off). Real ones are darker toward the corners: `cornerShare` is the light of a corner pixel over that
-/// of the middle, with a parabola between; total light stays the same. 1: even. ISO/IEC 21118 uniformity is
-/// measured in its place.
-struct LightSpread {
-  double cornerShare = 1;  ///< > 0, <= 1
-};
-
 /// What the light is, and what it has to stand up to.
-struct Light {
+struct PictureLight {
   double lumens = 0;
   double nativeContrast = 2000;
   double gain = 1;
   double ambient = 0;  ///< lux of room light on the screen
   LightSpread spread;
 };
-Light lightOf(const Projector& projector, const Screen& screen, double ambient);
+PictureLight lightOf(const Projector& projector, const Screen& screen, double ambient);
 
 /// The screen's face seen with a white picture, room light not added unless said.
 struct Brightness {
@@ -44,10 +36,10 @@ struct Brightness {
 /// `target`: the rectangle the picture is to fill, (s, t), top left first as CornerFit::target.
 /// Lumens on the screen are what falls on it before corners are moved; moving them makes the rest black and
 /// leaves the lit part as bright as it was.
-Brightness brightnessOf(const Picture& picture, const Light& light, const std::array<Vec2, 4>& target);
+Brightness brightnessOf(const Picture& picture, const PictureLight& light, const std::array<Vec2, 4>& target);
 
 /// Lux at a point of the screen's plane (s, t); zero off the picture.
-double illuminanceAt(const Picture& picture, const Light& light, const Vec2& point);
+double illuminanceAt(const Picture& picture, const PictureLight& light, const Vec2& point);
 
 /// Lux over the screen, for drawing.
 struct IlluminanceMap {
@@ -58,9 +50,6 @@ struct IlluminanceMap {
   double highest = 0;
 };
 /// columns, rows >= 1.
-IlluminanceMap illuminanceMap(const Picture& picture, const Light& light, int columns, int rows);
-
-/// Share of the panel's light that leaves through a convex part of it (native pixels, either winding).
-double lightShare(const ProjectorLens& lens, const LightSpread& spread, const Ring& part);
+IlluminanceMap illuminanceMap(const Picture& picture, const PictureLight& light, int columns, int rows);
 
 }  // namespace baywright

@@ -5,6 +5,7 @@
 
 #include "base/problem.h"
 #include "job/kit.h"
+#include "optics/light_spread.h"
 #include "optics/picture.h"
 
 namespace baywright {
@@ -36,9 +37,14 @@ struct CornerFit {
 inline constexpr double kCornerTolerance = 0.01;
 /// Turning the axis by less than this moves no corner by a tenth of a pixel of 4096: it is no keystone.
 inline constexpr double kNoKeystone = 2e-5;
+/// What correction an axis turned like the picture's asks for: the worse of its two angles, 0 under
+/// kNoKeystone.
+double keystoneAngle(const Picture& picture);
 
-/// pixelLoss counts what falls outside `onPanel` on the panel, also when a corner is not reachable.
-CornerFit fitCorners(const Picture& picture, const Projector& projector, CornerFill fill);
+/// pixelLoss counts what falls outside `onPanel` on the panel, also when a corner is not reachable. Refused:
+/// a projector turned so far that a target corner lies behind it.
+Result<CornerFit> fitCorners(const Picture& picture, const Projector& projector, CornerFill fill,
+                             const LightSpread& spread = {});
 
 /// The largest rectangle of `aspect` (width over height) in the middle of the face, corners as above.
 std::array<Vec2, 4> largestInside(const ScreenFace& face, double aspect);

@@ -54,6 +54,9 @@ Vec3 bayRayFromPanel(const ProjectorLens& lens, const Vec2& pixel);
 /// it.
 Vec3 lensFromBay(const ProjectorLens& lens, const Vec3& p);
 
+/// The panel position of a point in those coordinates; x > 0.
+Vec2 panelFromLens(const ProjectorLens& lens, const Vec3& q);
+
 /// The panel position whose ray meets a bay point; none for a point that is not in front of the lens.
 std::optional<Vec2> panelFromBay(const ProjectorLens& lens, const Vec3& p);
 

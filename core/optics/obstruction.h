@@ -30,8 +30,8 @@ struct Obstructions {
 /// the screen's plane or behind the lens is cut off first. Convex flat-sided bodies are exact (their
 /// silhouette is the hull of their projected corners). Round ones are replaced by what just encloses them,
 /// never too little: a circle becomes a polygon of kRoundCorners sides, at most 0.6 % larger than its area; a
-/// capsule is cut where its axis meets the screen. A body that holds the lens takes all. Cost: about 0.1 us
-/// for a thing out of the beam, a few us for one in it.
+/// capsule ends where its axis is one radius beyond the screen. A body that holds the lens takes all. Cost:
+/// about 0.1 us for a thing out of the beam, a few us for one in it.
 Obstructions obstructionBy(const Picture& picture, std::span<const Solid> solids);
 Obstructions obstructionBy(const Picture& picture, std::span<const Capsule> capsules);
 

@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "optics/aim.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <limits>
+
+#include "optics/keystone.h"
+
+namespace baywright {
+namespace {
+
+/// Zoom and aim depend on each other a little when the body is turned; each round shrinks what is left about
+/// tenfold.
+constexpr int kRounds = 12;
+constexpr double kZoomSettled = 1e-12;
+
+/// The way from the lens to the middle of the screen, along (d, r, u).
+Vec3 wayToMiddle(const ScreenFace& face, const Vec3& lens) {
+  return bayFromScreen(face, face.middle()) - lens;
+}
+
+/// Lens shift that puts the picture's middle on the screen's, as far as the projector can, for a square axis.
+void shiftToward(ProjectorMount& mount, const Projector& projector, const Vec3& way) {
+  const double width = way.x() / mount.throwRatio;
+  const double height = width * projector.panelHeight / projector.panelWidth;
+  const double offset = mount.kind == MountKind::Ceiling ? -projector.offset : projector.offset;
+  mount.shiftUp = std::clamp(way.z() / height - offset, -projector.shiftUpMax, projector.shiftUpMax);
+  mount.shiftSide = std::clamp(way.y() / width, -projector.shiftSideMax, projector.shiftSideMax);
+}
+
+/// Turns the body so that the ray through the panel's middle, (1, side, up) along (axis, right, up), goes
+/// `way`. Pitch raises it to the way's elevation, yaw then swings it round to its direction. Each is held
+/// within what the keystone correction can undo: pitch is the angle up, atan(tan(yaw) / cos(pitch)) the angle
+/// across.
+void turnToward(ProjectorMount& mount, const Projector& projector, const Vec2& middle, const Vec3& way) {
+  const Vec3 ray{1, middle.x(), middle.y()};
+  const double rise = way.z() / way.norm() * ray.norm() / std::hypot(1.0, ray.z());
+  const double most = std::max(0.0, projector.keystoneMax);
+  const double pitch = std::asin(std::clamp(rise, -1.0, 1.0)) - std::atan(ray.z());
+  mount.pitch = std::clamp(pitch, -most, most);
+  const double ahead = std::cos(mount.pitch) - ray.z() * std::sin(mount.pitch);
+  const double yaw = std::atan2(way.y(), way.x()) - std::atan2(ray.y(), ahead);
+  const double mostYaw = std::atan(std::tan(most) * std::cos(mount.pitch));
+  mount.yaw = std::clamp(yaw, -mostYaw, mostYaw);
+  if (std::abs(mount.pitch) < kNoKeystone) mount.pitch = 0;
+  if (std::abs(mount.yaw) < kNoKeystone) mount.yaw = 0;
+}
+
+/// How many times larger the picture would have to be about its middle to hold every corner of the screen.
+double growthNeeded(const ProjectorLens& lens, const ScreenFace& face) {
+  double growth = 0;
+  for (const Vec2& corner : face.corners()) {
+    const Vec3 q = lensFromBay(lens, bayFromScreen(face, corner));
+    if (!(q.x() > 0)) return std::numeric_limits<double>::infinity();
+    const Vec2 off = (Vec2{q.y(), q.z()} / q.x() - lens.middle).cwiseQuotient(0.5 * lens.extent);
+    growth = std::max(growth, off.cwiseAbs().maxCoeff());
+  }
+  return growth;
+}
+
+}  // namespace
+
+double MountMargins::least() const {
+  return std::min({zoomWide, zoomLong, focusNear, focusFar, shiftUp, shiftSide, keystone, coverage, spill});
+}
+
+MountMargins mountMargins(const Picture& picture, const Projector& projector, const ProjectorMount& mount,
+                          const AimNeeds& needs) {
+  MountMargins margins;
+  margins.zoomWide = mount.throwRatio - projector.throwMin;
+  margins.zoomLong = projector.throwMax - mount.throwRatio;
+  margins.focusNear = picture.throwDistance - projector.distanceMin;
+  margins.focusFar = projector.distanceMax - picture.throwDistance;
+  margins.shiftUp = projector.shiftUpMax - std::abs(mount.shiftUp);
+  margins.shiftSide = projector.shiftSideMax - std::abs(mount.shiftSide);
+  margins.keystone = projector.keystoneMax - keystoneAngle(picture);
+  margins.coverage = picture.coverage - needs.coverage;
+  margins.spill = 1 - (1 - picture.aspectLoss) * (1 - needs.spill) - picture.spill;
+  return margins;
+}
+
+Result<Aim> aimAt(const Screen& screen, const Projector& projector, const ProjectorMount& mount,
+                  const AimNeeds& needs) {
+  const ScreenFace face = faceOf(screen);
+  ProjectorMount aimed{.kind = mount.kind, .lens = mount.lens};
+  const Vec3 way = wayToMiddle(face, mount.lens);
+  const double aspect = static_cast<double>(projector.panelWidth) / projector.panelHeight;
+  aimed.throwRatio = projector.throwMin;
+  if (way.x() > 0 && projector.throwMin > 0 && projector.throwMin <= projector.throwMax) {
+    const double width = std::max(face.size.x(), face.size.y() * aspect);
+    aimed.throwRatio = std::clamp(way.x() / width, projector.throwMin, projector.throwMax);
+    for (int round = 0; round < kRounds; ++round) {
+      shiftToward(aimed, projector, way);
+      aimed.yaw = aimed.pitch = 0;
+      auto lens = lensOf(projector, aimed);
+      if (!lens) break;
+      turnToward(aimed, projector, lens->middle, way);
+      lens = lensOf(projector, aimed);
+      const double before = aimed.throwRatio;
+      aimed.throwRatio =
+          std::clamp(before / growthNeeded(*lens, face), projector.throwMin, projector.throwMax);
+      if (std::abs(aimed.throwRatio - before) < kZoomSettled * before) break;
+    }
+  }
+  return pictureOf(screen, projector, aimed).map([&](const Picture& picture) {
+    const MountMargins margins = mountMargins(picture, projector, aimed, needs);
+    return Aim{aimed, picture, margins, margins.least() >= -kAimTolerance};
+  });
+}
+
+}  // namespace baywright
