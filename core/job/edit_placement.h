@@ -12,7 +12,8 @@ namespace baywright {
 /// `by` in world metres. Everything in the bay goes along: mat, strike points, monitor, projector.
 Result<Job> moveBay(Job job, const Vec2& by);
 Result<Job> setBayPose(Job job, const BayPose& pose);
-/// Turns the bay about a point of the world, radians, counter-clockwise. The heading is kept in (-pi, pi].
+/// Turns the bay about a point of the world, radians, counter-clockwise. The heading is kept within [-pi,
+/// pi].
 Result<Job> turnBay(Job job, double angle, const Vec2& pivot);
 
 /// The mat takes the strike points and the launch monitor along: they belong to the place one stands at.

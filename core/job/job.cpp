@@ -6,7 +6,8 @@
 namespace baywright {
 
 const Option& Job::option() const {
-  const auto found = std::find_if(options.begin(), options.end(), [&](const Option& o) { return o.id == activeOption; });
+  const auto found =
+      std::find_if(options.begin(), options.end(), [&](const Option& o) { return o.id == activeOption; });
   return found == options.end() ? options.front() : *found;
 }
 

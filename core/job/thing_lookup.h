@@ -40,8 +40,8 @@ struct Thing {
   std::string name;  ///< as the fitter named it, else its kind and number: "Wall B", "Bystander 2"
   Id owner;          ///< a club's golfer, an opening's wall, a kit part's option; none for the rest
   /// Where it stands on the plan, world metres: the middle of a wall, an opening, a region or a shape; the
-  /// bay's origin for frame, screen and option; the strike point for a golfer and a club. None for a
-  /// measurement of no single place, and where there is no option to place it.
+  /// bay's origin for frame, screen and option; the strike point for a golfer and a club; the first pixel of
+  /// a plan. None for a measurement of no single place, and where there is no option to place it.
   std::optional<Vec2> position;
 };
 

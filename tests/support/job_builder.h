@@ -310,13 +310,16 @@ inline JobBuilder roomOver(const std::vector<Vec2>& corners) {
   return JobBuilder(corners);
 }
 
-/// A hall in which one tall golfer with a driver has room on all sides: nothing should be blocked here.
+/// A hall with room on all sides for one tall golfer with a driver; the projector hangs well in front of the
+/// swing.
 inline JobBuilder roomyHall() {
-  return garage(10.0, 8.0)
-      .withCeiling(4.0)
+  return garage(12.0, 9.0)
+      .withCeiling(4.5)
       .withGolfer(1.88, Hand::Right, "Robin")
       .withClub()
-      .bayAt(8.5, 4.0, 0);
+      .bayAt(10.0, 4.5, 0)
+      .strikingFrom(4.5)
+      .withProjector(0.6, {-1.8, 0, 2.30});
 }
 
 /// The id of what has this name; the test fails where there is none.
