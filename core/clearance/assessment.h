@@ -10,6 +10,7 @@
 #include "clearance/obstacle.h"
 #include "flight/capture.h"
 #include "flight/danger_zone.h"
+#include "flight/fan.h"
 #include "flight/rebound.h"
 #include "geometry/frames.h"
 #include "job/golfer.h"
@@ -19,12 +20,12 @@
 #include "optics/obstruction.h"
 #include "optics/picture.h"
 #include "optics/shadow.h"
+#include "swing/envelope.h"
 
 namespace baywright {
 
-struct Swing;
-
-/// One golfer swinging one club where the option puts the strike point.
+/// One golfer swinging one club where the option puts the strike point. The golfer stands as high as the ball
+/// lies: on the mat, or beside it on something of its thickness.
 struct SwingZone {
   Id golfer;
   Id club;
@@ -32,7 +33,7 @@ struct SwingZone {
   BayPose bay;
   Vec3 strikePointInBay = Vec3::Zero();  ///< (d, r, u)
   Vec3 strikePoint = Vec3::Zero();       ///< world
-  std::shared_ptr<const Swing> swing;    ///< in the swing frame, already for this hand; null when it has none
+  std::shared_ptr<const Swing> swing;    ///< in the swing frame (swing/envelope.h); null when it has none
   double clearance = 0;                  ///< required from the expected swing to anything hard, metres
   double worstMoment = 0;                ///< moment of the swing at which it is tightest
   Verdict verdict = Verdict::Unknown;    ///< the worst of this golfer and club's findings
@@ -87,11 +88,11 @@ struct Way {
 
 /// Everything that follows from a job: the one source of every view, every sheet and the command line.
 struct Assessment {
-  std::vector<Finding> findings;       ///< worst first; equally bad ones in the order of their keys
-  std::vector<Quantity> quantities;    ///< by name
-  std::vector<SwingZone> swings;       ///< golfers and clubs in the job's order
-  std::optional<PictureZone> picture;  ///< none without a projector, or when it makes no picture
-  std::vector<BallZone> balls;         ///< one a hand in use, right first
+  std::vector<Finding> findings;        ///< worst first; equally bad ones in the order of their keys
+  std::vector<NamedFigure> quantities;  ///< by name
+  std::vector<SwingZone> swings;        ///< golfers and clubs in the job's order
+  std::optional<PictureZone> picture;   ///< none without a projector, or when it makes no picture
+  std::vector<BallZone> balls;          ///< one a hand in use, right first
   std::vector<DoorSweep> doors;
   std::vector<Way> ways;
   std::shared_ptr<const std::vector<RoomObstacle>> obstacles;  ///< never null

@@ -19,16 +19,19 @@ enum class MarginUnit { Length, Share, Angle, Speed, Ratio };  ///< m, 0..1, rad
 
 /// One checked statement.
 struct Finding {
-  std::string check;          ///< stable name of the check, its file's name: "swing_room"
-  std::string key;            ///< stable over edits: check, subject ids and aspect, "swing_room/12/14/31"
-  std::vector<Id> subjects;   ///< what it is about, the first one first: golfer, club, wall ...
-  std::string subject;        ///< the same for people: "Driver, Robin"
+  std::string check;         ///< stable name of the check, its file's name: "swing_room"
+  std::string key;           ///< stable over edits: check, subject ids and aspect, "swing_room/12/14/31"
+  std::vector<Id> subjects;  ///< what it is about, the first one first: golfer, club, wall ...
+  std::string subject;       ///< the same for people: "Driver, Robin"
   Verdict verdict = Verdict::Unknown;
-  std::optional<Uncertain> margin;  ///< what is left after what is required, negative when missing; none when unknown
+  std::optional<Uncertain>
+      margin;  ///< what is left after what is required, negative when missing; none when unknown
   MarginUnit unit = MarginUnit::Length;
-  std::optional<std::pair<Vec3, Vec3>> points;  ///< the two tightest points in the world: first on the subject, second on what it meets
-  std::string sentence;  ///< names the thing, gives the number in the job's unit, says what is wrong or needed
-  std::string source;    ///< where the requirement comes from, or "common practice, no source"
+  std::optional<std::pair<Vec3, Vec3>>
+      points;  ///< the two tightest points in the world: first on the subject, second on what it meets
+  std::string
+      sentence;        ///< names the thing, gives the number in the job's unit, says what is wrong or needed
+  std::string source;  ///< where the requirement comes from, or "common practice, no source"
 };
 
 /// Clear when the margin is at least its own 95 % half-width, blocked when it is negative, tight in between:
@@ -41,7 +44,7 @@ inline Verdict verdictOf(Uncertain margin) {
 }
 
 /// One computed figure under a stable name, such as "swing.12.14.highest" in "m".
-struct Quantity {
+struct NamedFigure {
   std::string name;
   double value = 0;
   std::string unit;  ///< "m", "m2", "rad", "1", "lx", "cd/m2", "m/s", "J", "px"

@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "clearance/obstacle.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace baywright {
+namespace {
+
+/// Below this one steps over a thing: a door sill, the edge of a mat (common practice, no source).
+constexpr double kStepOver = 0.05;
+
+/// Cosine between an escape and a side's normal from which on it counts as leaving through that side. Escapes
+/// along edges lie between two normals; at 60 degrees the nearer side is meant.
+constexpr double kThroughSide = 0.5;
+
+bool leavesThroughSharedSide(const RoomObstacle& obstacle, const Vec3& escape) {
+  return std::any_of(obstacle.sharedSides.begin(), obstacle.sharedSides.end(),
+                     [&](const Vec3& side) { return side.dot(escape) > kThroughSide; });
+}
+
+/// Position along the core, 0 to 1, of the part within `radius` of every face but `free`; empty as first >
+/// second.
+std::pair<double, double> partBehind(const Capsule& capsule, const ConvexPolyhedron& body, std::size_t free) {
+  double first = 0;
+  double second = 1;
+  for (std::size_t i = 0; i < body.faces().size(); ++i) {
+    if (i == free) continue;
+    const ConvexPolyhedron::Face& face = body.faces()[i];
+    const double atA = face.normal.dot(capsule.a) - face.offset - capsule.radius;
+    const double atB = face.normal.dot(capsule.b) - face.offset - capsule.radius;
+    if (atA <= 0 && atB <= 0) continue;
+    if (atA > 0 && atB > 0) return {1, 0};
+    const double crossing = atA / (atA - atB);
+    if (atA > 0) {
+      first = std::max(first, crossing);
+    } else {
+      second = std::min(second, crossing);
+    }
+  }
+  return {first, second};
+}
+
+/// The overlap resolved along one face's normal: how deep the part of the capsule inside lies behind it.
+Closest outThrough(const Capsule& capsule, const ConvexPolyhedron& body, std::size_t index) {
+  const ConvexPolyhedron::Face& face = body.faces()[index];
+  const auto [first, second] = partBehind(capsule, body, index);
+  const auto depthAt = [&](double t) {
+    return face.offset + capsule.radius - face.normal.dot(capsule.a + t * (capsule.b - capsule.a));
+  };
+  const double t = depthAt(first) >= depthAt(second) ? first : second;
+  Closest out;
+  out.distance = first <= second ? -std::max(0.0, depthAt(t)) : 0;
+  out.escape = face.normal;
+  out.onFirst = capsule.a + t * (capsule.b - capsule.a) - capsule.radius * face.normal;
+  out.onSecond = out.onFirst - out.distance * face.normal;
+  return out;
+}
+
+/// The largest of `separation(face)` over the faces that are a way out: each one alone bounds a signed
+/// distance from below, overlapping or not. Minus infinity for what has no faces.
+template <class Separation>
+double largestSeparation(const RoomObstacle& obstacle, const Separation& separation) {
+  double largest = -std::numeric_limits<double>::infinity();
+  const auto* body = std::get_if<ConvexPolyhedron>(&obstacle.solid);
+  if (!body) return largest;
+  for (const ConvexPolyhedron::Face& face : body->faces()) {
+    if (!obstacle.sharedSides.empty() && leavesThroughSharedSide(obstacle, face.normal)) continue;
+    largest = std::max(largest, separation(face));
+  }
+  return largest;
+}
+
+}  // namespace
+
+RoomObstacle withSolid(RoomObstacle like, Solid solid) {
+  like.bounds = boundsOf(solid);
+  like.solid = std::move(solid);
+  return like;
+}
+
+double sigmaAlong(const RoomObstacle& obstacle, const Vec3& at, const Vec3& outward) {
+  const ObstacleUncertainty& u = obstacle.uncertainty;
+  const Vec2 run = u.run.b - u.run.a;
+  const double length2 = run.squaredNorm();
+  const double t = length2 > 0 ? std::clamp((flat(at) - u.run.a).dot(run) / length2, 0.0, 1.0) : 0.0;
+  const Vec2 level = flat(outward);
+  const double from = (1 - t) * u.atFrom.sigmaAlong(level);
+  const double to = t * u.atTo.sigmaAlong(level);
+  const double plan = length2 > 0 ? std::hypot(from, to) : u.atFrom.sigmaAlong(level);
+  const double height = outward.z() * (outward.z() < 0 ? u.bottom : u.top);
+  return std::sqrt(plan * plan + height * height + u.surface * u.surface);
+}
+
+Closest closest(const Capsule& capsule, const RoomObstacle& obstacle) {
+  const Closest nearest = closest(capsule, obstacle.solid);
+  if (nearest.distance >= 0 || obstacle.sharedSides.empty()) return nearest;
+  if (!leavesThroughSharedSide(obstacle, nearest.escape)) return nearest;
+  const auto& body = std::get<ConvexPolyhedron>(obstacle.solid);
+  std::optional<Closest> best;
+  for (std::size_t i = 0; i < body.faces().size(); ++i) {
+    if (leavesThroughSharedSide(obstacle, body.faces()[i].normal)) continue;
+    const Closest out = outThrough(capsule, body, i);
+    if (!best || out.distance > best->distance) best = out;
+  }
+  return best && best->distance < nearest.distance ? *best : nearest;
+}
+
+double lowerBound(const Capsule& capsule, const RoomObstacle& obstacle) {
+  const double byFaces = largestSeparation(obstacle, [&](const ConvexPolyhedron::Face& face) {
+    return std::min(face.normal.dot(capsule.a), face.normal.dot(capsule.b)) - face.offset - capsule.radius;
+  });
+  const double byBox = lowerBound(capsule, obstacle.bounds);
+  return byBox > 0 ? std::max(byBox, byFaces) : byFaces;
+}
+
+double lowerBound(const Aabb3& box, const RoomObstacle& obstacle) {
+  const Vec3 middle = box.centre();
+  const Vec3 half = 0.5 * box.size();
+  const double byFaces = largestSeparation(obstacle, [&](const ConvexPolyhedron::Face& face) {
+    return face.normal.dot(middle) - face.normal.cwiseAbs().dot(half) - face.offset;
+  });
+  const Vec3 gap = (box.low - obstacle.bounds.high).cwiseMax(obstacle.bounds.low - box.high).cwiseMax(0.0);
+  const double byBox = gap.norm();
+  return byBox > 0 ? std::max(byBox, byFaces) : byFaces;
+}
+
+bool standsInTheWay(const RoomObstacle& obstacle, double height) {
+  return obstacle.bounds.low.z() < height && obstacle.bounds.high.z() > kStepOver;
+}
+
+}  // namespace baywright

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "clearance/wording.h"
+
+#include <algorithm>
+
+namespace baywright {
+namespace {
+
+bool isLower(char c) {
+  return c >= 'a' && c <= 'z';
+}
+bool isUpper(char c) {
+  return c >= 'A' && c <= 'Z';
+}
+
+}  // namespace
+
+std::string inSentence(std::string_view name) {
+  const bool commonNoun =
+      name.size() > 1 && isUpper(name.front()) &&
+      std::all_of(name.begin() + 1, name.end(), [](char c) { return isLower(c) || c == ' '; });
+  std::string text(name);
+  if (!commonNoun) return text;
+  text.front() = static_cast<char>(text.front() - 'A' + 'a');
+  return "the " + text;
+}
+
+std::string startingSentence(std::string_view inSentence) {
+  std::string text(inSentence);
+  if (!text.empty() && isLower(text.front())) text.front() = static_cast<char>(text.front() - 'a' + 'A');
+  return text;
+}
+
+}  // namespace baywright
