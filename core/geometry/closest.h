@@ -54,6 +54,7 @@ Closest closest(const Vec3& point, const Solid& solid);
 
 Closest closest(const ConvexPolyhedron& first, const ConvexPolyhedron& second);
 Closest closest(const Cylinder& first, const ConvexPolyhedron& second);
+Closest closest(const ConvexPolyhedron& first, const Cylinder& second);
 Closest closest(const Cylinder& first, const Cylinder& second);
 Closest closest(const Solid& first, const Solid& second);
 

@@ -30,12 +30,12 @@ class ConvexPolyhedron {
     int right = 0;
   };
 
-  /// Two points closer than this are one corner; a body thinner than this is flat and refused. Far below any
-  /// tape, far above the rounding of coordinates within a kilometre.
+  /// A body thinner than this in the direction of a face's normal is flat and refused. Far below any tape,
+  /// far above the rounding of coordinates within a kilometre.
   static constexpr double kMinimumThickness = 1e-6;
-  /// How far a corner may stand off its face's plane (and so an edge bend inward) in fromFaces. This much
-  /// error passes into every distance to such a body, so it is kept below the 1e-6 m that distances are
-  /// tested to.
+  /// Corners closer than this are one, and a corner may stand off its face's plane (so an edge bend inward)
+  /// by this much. It passes into every distance to such a body, so it is kept below the 1e-6 m that
+  /// distances are tested to.
   static constexpr double kFlatness = 1e-7;
 
   /// A body from corners and face loops (indices of corners, any common winding). Refused with a sentence:
@@ -46,6 +46,7 @@ class ConvexPolyhedron {
                                             const std::vector<std::vector<int>>& loops);
 
   const std::vector<Vec3>& vertices() const { return vertices_; }
+  const Vec3& vertex(int index) const { return vertices_[static_cast<std::size_t>(index)]; }
   const std::vector<Face>& faces() const { return faces_; }
   const std::vector<Edge>& edges() const { return edges_; }
   /// Vertex indices of a face.
@@ -69,7 +70,7 @@ class ConvexPolyhedron {
 
  private:
   ConvexPolyhedron() = default;
-  void deriveAxes();
+  void measure();
 
   std::vector<Vec3> vertices_;
   std::vector<int> corners_;

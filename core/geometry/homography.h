@@ -36,9 +36,10 @@ struct HomographyFit {
 inline constexpr double kPoorConditioning = 1e3;
 
 /// The map through four pairs, or the best for more: direct linear transform in normalised coordinates
-/// (Hartley and Zisserman, Multiple View Geometry, 2nd ed., algorithm 4.2). Refused with a sentence: fewer
-/// than four pairs, three of four on a line in either plane (all but one for more), coincident points,
-/// numbers that are not finite.
+/// (Hartley and Zisserman, Multiple View Geometry, 2nd ed., algorithm 4.2). Its third component is positive
+/// at all given points. Refused with a sentence: fewer than four pairs, coincident points, three of four on a
+/// line in either plane (for more pairs: all but one), corners that go round in a different order in the two
+/// planes (no picture of a plane does that), numbers that are not finite.
 Result<HomographyFit> homographyFrom(std::span<const PointPair> pairs);
 
 /// The map from the unit square (0,0) (1,0) (1,1) (0,1) to four corners in that order; closed form (Heckbert,

@@ -27,9 +27,11 @@ struct LeastSquaresProblem {
 
 struct LeastSquaresOptions {
   int maxIterations = 100;
-  /// Done when a step changes no parameter by more than this share of its scale (|x| + parameterScale).
-  double relativeStep = 1e-12;
-  /// Typical size of a parameter that may be zero, in its own unit: a metre for coordinates.
+  /// Done when a step would move every computed observation, taken together, by less than this many of their
+  /// sigmas.
+  double stepInSigmas = 1e-9;
+  /// Typical size of a parameter that may be zero, in its own unit: a metre for coordinates. Only the steps
+  /// of numerical differences depend on it.
   double parameterScale = 1;
 };
 

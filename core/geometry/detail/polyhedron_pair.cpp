@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "geometry/detail/polyhedron_pair.h"
+
+namespace baywright::detail {
+
+Span spanOf(const ConvexPolyhedron& body, const Vec3& direction) {
+  Span span{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
+  for (const Vec3& p : body.vertices()) {
+    const double at = direction.dot(p);
+    span.low = std::min(span.low, at);
+    span.high = std::max(span.high, at);
+  }
+  return span;
+}
+
+bool FaceFoot::contains(const Vec3& p) const {
+  const auto loop = body.corners(face);
+  const Vec3* from = &body.vertex(loop.back());
+  for (const int corner : loop) {
+    const Vec3* to = &body.vertex(corner);
+    if (face.normal.dot((*to - *from).cross(p - *from)) < 0) return false;
+    from = to;
+  }
+  return true;
+}
+
+NearestPair nearestPair(const Segment3& segment, const ConvexPolyhedron& body) {
+  const FacingFaces facing(body, [&](const Vec3& n) { return spanOf(segment, n).high; });
+  NearestPair best;
+  facing.forEachFace([&](const ConvexPolyhedron::Face& face) {
+    const FaceFoot foot{body, face};
+    for (const Vec3& end : {segment.a, segment.b}) {
+      if (face.normal.dot(end) >= face.offset && foot.contains(end)) best.offer(end, foot.of(end));
+    }
+  });
+  facing.forEachEdge([&](const Segment3& edge) { best.offer(nearestPair(segment, edge)); });
+  return best;
+}
+
+namespace {
+
+/// Pairs of a vertex of `first` and the inside of a face of `second`.
+void offerFeet(NearestPair& best, const ConvexPolyhedron& first, const ConvexPolyhedron& second,
+               const FacingFaces& facing) {
+  facing.forEachFace([&](const ConvexPolyhedron::Face& face) {
+    const FaceFoot foot{second, face};
+    for (const Vec3& p : first.vertices()) {
+      const double height = face.normal.dot(p) - face.offset;
+      if (height >= 0 && height * height < best.squared && foot.contains(p)) best.offer(p, foot.of(p));
+    }
+  });
+}
+
+}  // namespace
+
+NearestPair nearestPair(const ConvexPolyhedron& first, const ConvexPolyhedron& second) {
+  const FacingFaces ofFirst(first, [&](const Vec3& n) { return spanOf(second, n).high; });
+  const FacingFaces ofSecond(second, [&](const Vec3& n) { return spanOf(first, n).high; });
+  NearestPair best;
+  offerFeet(best, second, first, ofFirst);
+  std::swap(best.onFirst, best.onSecond);
+  offerFeet(best, first, second, ofSecond);
+  ofFirst.forEachEdge([&](const Segment3& a) {
+    ofSecond.forEachEdge([&](const Segment3& b) { best.offer(nearestPair(a, b)); });
+  });
+  return best;
+}
+
+}  // namespace baywright::detail
