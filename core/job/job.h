@@ -30,6 +30,14 @@ struct ProjectInfo {
   bool operator==(const ProjectInfo&) const = default;
 };
 
+/// A member of a job file that this version does not know: kept and written again, never read.
+struct UnknownField {
+  std::string name;
+  std::string json;
+
+  bool operator==(const UnknownField&) const = default;
+};
+
 /// The document: one room, its people, the kit and where it goes. A plain value: every edit makes a new one,
 /// comparing two tells whether anything differs. What it must satisfy is checked by validate(); a Job that
 /// passed may be given to assess().
@@ -46,6 +54,7 @@ struct Job {
   std::vector<Measurement> measurements;
   std::vector<PlanScan> planScans;
   std::vector<RoomScan> roomScans;
+  std::vector<UnknownField> unknownFields;
 
   bool operator==(const Job&) const = default;
 
