@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+#include "clearance/assessment.h"
+#include "drawing/layers.h"
+#include "drawing/views.h"
+#include "job/job.h"
+
+namespace baywright {
+
+/// Triangles of one thing in the world, for the 3D view. Front faces turn counter-clockwise; walls, floor and
+/// ceiling face into the room, so that a renderer that culls back faces looks into it from outside.
+struct SceneSolid {
+  Id id;  ///< what it belongs to; several solids may share it
+  Layer layer = Layer::Fixtures;
+  std::optional<Verdict> verdict;
+  double opacity = 1;  ///< below 1: a zone to see through
+  std::vector<Eigen::Vector3f> vertices;
+  std::vector<Eigen::Vector3f> normals;  ///< one a vertex, unit length
+  std::vector<std::uint32_t> indices;    ///< three a triangle
+};
+
+struct SceneOptions {
+  ViewOptions zones;           ///< which zones are shown
+  std::optional<double> moment;  ///< golfers stand at this moment of the swing; absent: at address
+  bool ceiling = true;
+};
+
+/// Everything that the 3D view shows and that exports write, opaque solids first. Pure.
+std::vector<SceneSolid> sceneSolids(const Job& job, const Assessment& assessment, const SceneOptions& options);
+
+}  // namespace baywright
