@@ -19,7 +19,7 @@ struct Air {
 /// with the constants of ISO 2533. Refused outside the range.
 Result<Air> standardAir(double altitude);
 
-/// The pressure of ISA at that altitude with the air's real temperature in kelvin, 223 to 333: a heated room
+/// The pressure of ISA at that altitude with the air's real temperature in kelvin, 216 to 333: a heated room
 /// in the mountains. Humidity is left out: at 30 degrees Celsius saturated air is 1.7 % lighter (value from
 /// memory).
 Result<Air> airAt(double altitude, double temperature);

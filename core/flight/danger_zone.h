@@ -7,26 +7,29 @@
 
 namespace baywright {
 
-/// Places on the floor where nobody but the golfer may be while someone swings, in the bay frame (d, r).
-/// Common practice, no source: nobody in front of the ball; a shank leaves a right-hander up to 75 degrees to
-/// the right of the target line, a toe or pulled shot up to 45 degrees to the left (mirrored for a
-/// left-hander).
-inline constexpr double kShankAngle = 1.309;
-inline constexpr double kPullAngle = 0.785;
+/// Places on the floor where nobody but the golfer may be while someone swings, as rings in (d, r) of the bay
+/// frame. Common practice, no source: nobody in front of the ball; a shank leaves a right-hander up to 75
+/// degrees to the right of the target line, a pulled or toed shot up to 45 degrees to the left (mirrored for
+/// a left-hander). The room is not known here: cut the rings at its walls. The club's own reach is the
+/// swing's matter.
+inline constexpr double kShankAngle = 75 * kPi / 180;
+inline constexpr double kPullAngle = 45 * kPi / 180;
 
 struct DangerInput {
   ReboundInput rebound;
   Hand hand = Hand::Right;
-  double sectorRadius = 6.0;  ///< how far the sector is drawn; the room ends it sooner
+  double sectorRadius = 6.0;  ///< how far struck balls are followed beside the frame, metres, > 0, at most 50
+  double returningSpeed =
+      3;  ///< m/s, >= 0: slower than this a returning ball harms nobody (invented, to be agreed)
 };
 struct DangerZone {
-  Ring direct;   ///< sector in front of the ball, between shank and pull, and all between ball and screen
-                 ///< across the frame
-  Ring rebound;  ///< where balls come back to, over the dispersion, from the screen to where they stop or
-                 ///< pass the limit of speed
+  /// Straight from the club: across the frame from the ball to behind the screen with its travel, and beside
+  /// the frame's posts a sector on either side, out to shank and pull.
+  Ring direct;
+  /// Coming back: convex hull of where balls within two standard deviations of the mean shot leave the
+  /// screen, touch the floor and slow down to `returningSpeed`. Empty when no such ball gets to the screen.
+  Ring returning;
 };
-/// `speedLimit`: below it a returning ball is harmless (m/s). Rings are simple and counter-clockwise in (d,
-/// r).
-Result<DangerZone> dangerZone(const DangerInput& input, double speedLimit);
+Result<DangerZone> dangerZone(const DangerInput& input);
 
 }  // namespace baywright

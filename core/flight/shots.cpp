@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "flight/shots.h"
+
+namespace baywright {
+
+Shots shotsFrom(const Requirements& requirements) {
+  Shots shots;
+  shots.speed = requirements.ballSpeed;
+  shots.meanLaunch = requirements.meanLaunch;
+  shots.sigmaLaunch = requirements.dispersionUp;
+  shots.sigmaDirection = requirements.dispersionSide;
+  return shots;
+}
+
+Vec3 ballAtRest(const Mat& mat, const Placement& placement, Hand hand) {
+  Vec3 ball = placement.strikePoint(hand);
+  ball.z() = mat.thickness + kBallRadius;
+  return ball;
+}
+
+}  // namespace baywright
