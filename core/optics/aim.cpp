@@ -11,10 +11,10 @@
 namespace baywright {
 namespace {
 
-/// Zoom and aim depend on each other a little when the body is turned; each round shrinks what is left about
-/// tenfold.
-constexpr int kRounds = 12;
-constexpr double kZoomSettled = 1e-12;
+/// Zoom and aim depend on each other a little when the body is turned: rounds of a secant, about six are
+/// needed.
+constexpr int kRounds = 20;
+constexpr double kZoomSettled = 1e-13;
 
 /// The way from the lens to the middle of the screen, along (d, r, u).
 Vec3 wayToMiddle(const ScreenFace& face, const Vec3& lens) {
@@ -60,6 +60,32 @@ double growthNeeded(const ProjectorLens& lens, const ScreenFace& face) {
   return growth;
 }
 
+/// Shift and turn for the mount's zoom; how much the picture would then have to grow.
+double aimed(ProjectorMount& mount, const Projector& projector, const ScreenFace& face, const Vec3& way) {
+  shiftToward(mount, projector, way);
+  mount.yaw = mount.pitch = 0;
+  const auto straight = lensOf(projector, mount);
+  if (!straight) return 1;
+  turnToward(mount, projector, straight->middle, way);
+  return growthNeeded(*lensOf(projector, mount), face);
+}
+
+/// Finds the zoom at which the picture just holds the screen: log(growth) as a function of log(throw ratio)
+/// is nearly a line of slope 1.
+void zoomAndAim(ProjectorMount& mount, const Projector& projector, const ScreenFace& face, const Vec3& way) {
+  double growth = aimed(mount, projector, face, way);
+  double slope = 1;
+  for (int round = 0; round < kRounds; ++round) {
+    const double before = mount.throwRatio, growthBefore = growth;
+    const double wanted = before * std::exp(-std::log(growth) / slope);
+    mount.throwRatio = std::clamp(wanted, projector.throwMin, projector.throwMax);
+    growth = aimed(mount, projector, face, way);
+    if (std::abs(mount.throwRatio - before) < kZoomSettled * before) return;
+    slope = std::log(growth / growthBefore) / std::log(mount.throwRatio / before);
+    if (!(slope > 0.1 && slope < 10)) slope = 1;
+  }
+}
+
 }  // namespace
 
 double MountMargins::least() const {
@@ -81,32 +107,23 @@ MountMargins mountMargins(const Picture& picture, const Projector& projector, co
   return margins;
 }
 
-Result<Aim> aimAt(const Screen& screen, const Projector& projector, const ProjectorMount& mount,
+Result<Aim> aimAt(const Screen& screen, const Projector& projector, const ProjectorMount& place,
                   const AimNeeds& needs) {
   const ScreenFace face = faceOf(screen);
-  ProjectorMount aimed{.kind = mount.kind, .lens = mount.lens};
-  const Vec3 way = wayToMiddle(face, mount.lens);
-  const double aspect = static_cast<double>(projector.panelWidth) / projector.panelHeight;
-  aimed.throwRatio = projector.throwMin;
+  const Vec3 way = wayToMiddle(face, place.lens);
+  ProjectorMount mount;
+  mount.kind = place.kind;
+  mount.lens = place.lens;
+  mount.throwRatio = projector.throwMin;
   if (way.x() > 0 && projector.throwMin > 0 && projector.throwMin <= projector.throwMax) {
+    const double aspect = static_cast<double>(projector.panelWidth) / projector.panelHeight;
     const double width = std::max(face.size.x(), face.size.y() * aspect);
-    aimed.throwRatio = std::clamp(way.x() / width, projector.throwMin, projector.throwMax);
-    for (int round = 0; round < kRounds; ++round) {
-      shiftToward(aimed, projector, way);
-      aimed.yaw = aimed.pitch = 0;
-      auto lens = lensOf(projector, aimed);
-      if (!lens) break;
-      turnToward(aimed, projector, lens->middle, way);
-      lens = lensOf(projector, aimed);
-      const double before = aimed.throwRatio;
-      aimed.throwRatio =
-          std::clamp(before / growthNeeded(*lens, face), projector.throwMin, projector.throwMax);
-      if (std::abs(aimed.throwRatio - before) < kZoomSettled * before) break;
-    }
+    mount.throwRatio = std::clamp(way.x() / width, projector.throwMin, projector.throwMax);
+    zoomAndAim(mount, projector, face, way);
   }
-  return pictureOf(screen, projector, aimed).map([&](const Picture& picture) {
-    const MountMargins margins = mountMargins(picture, projector, aimed, needs);
-    return Aim{aimed, picture, margins, margins.least() >= -kAimTolerance};
+  return pictureOf(screen, projector, mount).map([&](const Picture& picture) {
+    const MountMargins margins = mountMargins(picture, projector, mount, needs);
+    return Aim{mount, picture, margins, margins.least() >= -kAimTolerance};
   });
 }
 

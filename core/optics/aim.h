@@ -45,11 +45,11 @@ struct Aim {
   bool works = false;  ///< no margin is negative
 };
 
-/// Aims a projector at the middle of the screen from `mount.lens`, as a fitter does: lens shift first,
+/// Aims a projector at the middle of the screen from `place.lens`, as a fitter does: lens shift first,
 /// because it costs nothing; what is left by turning the body as far as its keystone correction allows
 /// (pitch, then yaw, no roll); and the longest zoom whose picture still covers the screen, or the widest when
-/// none does. Only kind and lens of `mount` are read. Refused as pictureOf.
-Result<Aim> aimAt(const Screen& screen, const Projector& projector, const ProjectorMount& mount,
+/// none does. Only kind and lens of `place` are read. Refused as pictureOf.
+Result<Aim> aimAt(const Screen& screen, const Projector& projector, const ProjectorMount& place,
                   const AimNeeds& needs);
 
 }  // namespace baywright

@@ -18,8 +18,9 @@ inline double lumensFor(double luminance, double area, double gain) {
   return luminance * area * kPi / gain;
 }
 /// White over black as seen: (Ew + Ea) / (Eb + Ea) with Eb = Ew / native contrast. All in lux on the same
-/// screen.
+/// screen. 1 where the projector gives no light.
 inline double contrastWith(double whiteLux, double nativeContrast, double ambientLux) {
+  if (!(whiteLux > 0)) return 1;
   return (whiteLux + ambientLux) / (whiteLux / nativeContrast + ambientLux);
 }
 /// The ambient level at which the contrast falls to `wanted` (1 < wanted <= native).
