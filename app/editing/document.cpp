@@ -64,7 +64,7 @@ std::optional<Problem> Document::open(const QString& path) {
 }
 
 std::optional<Problem> Document::save(const QString& path) {
-  if (const auto problem = saveJob(job_, path.toStdString())) return problem;
+  if (const Result<void> saved = saveJob(job_, path.toStdString()); !saved) return saved.error();
   path_ = QFileInfo(path).absoluteFilePath();
   recovered_ = false;
   undoStack_.setClean();

@@ -5,8 +5,8 @@
 #include <QPageLayout>
 #include <QPageSize>
 #include <QPdfWriter>
-#include <QSaveFile>
 
+#include "jobfile/atomic_file.h"
 #include "paper/pdf_catalogue.h"
 
 namespace baywright {
@@ -52,16 +52,8 @@ Result<void> writePdf(const QString& path, const std::vector<SheetPage>& pages, 
                       PlanImages& images, const QString& title) {
   const Result<QByteArray> bytes = pdfOf(pages, job, images, title);
   if (!bytes) return tl::unexpected(bytes.error());
-  QSaveFile file(path);
-  // A short write at a full disk would otherwise be committed as if it were whole.
-  const bool written =
-      file.open(QIODevice::WriteOnly) && file.write(*bytes) == bytes->size() && file.flush() && file.commit();
-  if (!written) {
-    file.cancelWriting();
-    return fail("The sheet could not be written: " + file.errorString().toStdString() + ".",
-                path.toStdString(), "Choose another folder or make room on the disk.");
-  }
-  return {};
+  return writeFileAtomically(path.toStdString(),
+                             std::string_view(bytes->data(), static_cast<std::size_t>(bytes->size())));
 }
 
 }  // namespace baywright
