@@ -17,46 +17,46 @@ using detail::Token;
 using detail::TokenReader;
 
 struct UnitName {
-  Quantity quantity;
+  QuantityKind quantity;
   std::string_view name;
   double size;
 };
 constexpr double kRpm = kRadiansPerSecondPerRpm;
 constexpr auto kUnitNames = std::to_array<UnitName>({
-    {Quantity::Mass, "kg", 1},
-    {Quantity::Mass, "kilogram", 1},
-    {Quantity::Mass, "kilograms", 1},
-    {Quantity::Mass, "g", 0.001},
-    {Quantity::Mass, "gram", 0.001},
-    {Quantity::Mass, "grams", 0.001},
-    {Quantity::Mass, "lb", kKilogramsPerPound},
-    {Quantity::Mass, "lbs", kKilogramsPerPound},
-    {Quantity::Mass, "pound", kKilogramsPerPound},
-    {Quantity::Mass, "pounds", kKilogramsPerPound},
-    {Quantity::Mass, "oz", kKilogramsPerOunce},
-    {Quantity::Mass, "ounce", kKilogramsPerOunce},
-    {Quantity::Mass, "ounces", kKilogramsPerOunce},
-    {Quantity::Speed, "m/s", 1},
-    {Quantity::Speed, "km/h", kMetresPerSecondPerKmh},
-    {Quantity::Speed, "kmh", kMetresPerSecondPerKmh},
-    {Quantity::Speed, "kph", kMetresPerSecondPerKmh},
-    {Quantity::Speed, "mph", kMetresPerSecondPerMph},
-    {Quantity::Speed, "ft/s", kMetresPerFoot},
-    {Quantity::Spin, "rpm", kRpm},
-    {Quantity::Spin, "rev/min", kRpm},
-    {Quantity::Spin, "rad/s", 1},
-    {Quantity::LuminousFlux, "lm", 1},
-    {Quantity::LuminousFlux, "lumen", 1},
-    {Quantity::LuminousFlux, "lumens", 1},
-    {Quantity::Illuminance, "lx", 1},
-    {Quantity::Illuminance, "lux", 1},
-    {Quantity::Illuminance, "fc", kLuxPerFootcandle},
-    {Quantity::Luminance, "cd/m2", 1},
-    {Quantity::Luminance, "nit", 1},
-    {Quantity::Luminance, "nits", 1},
-    {Quantity::Luminance, "fl", kNitsPerFootLambert},
-    {Quantity::Ratio, "%", 0.01},
-    {Quantity::Ratio, "percent", 0.01},
+    {QuantityKind::Mass, "kg", 1},
+    {QuantityKind::Mass, "kilogram", 1},
+    {QuantityKind::Mass, "kilograms", 1},
+    {QuantityKind::Mass, "g", 0.001},
+    {QuantityKind::Mass, "gram", 0.001},
+    {QuantityKind::Mass, "grams", 0.001},
+    {QuantityKind::Mass, "lb", kKilogramsPerPound},
+    {QuantityKind::Mass, "lbs", kKilogramsPerPound},
+    {QuantityKind::Mass, "pound", kKilogramsPerPound},
+    {QuantityKind::Mass, "pounds", kKilogramsPerPound},
+    {QuantityKind::Mass, "oz", kKilogramsPerOunce},
+    {QuantityKind::Mass, "ounce", kKilogramsPerOunce},
+    {QuantityKind::Mass, "ounces", kKilogramsPerOunce},
+    {QuantityKind::Speed, "m/s", 1},
+    {QuantityKind::Speed, "km/h", kMetresPerSecondPerKmh},
+    {QuantityKind::Speed, "kmh", kMetresPerSecondPerKmh},
+    {QuantityKind::Speed, "kph", kMetresPerSecondPerKmh},
+    {QuantityKind::Speed, "mph", kMetresPerSecondPerMph},
+    {QuantityKind::Speed, "ft/s", kMetresPerFoot},
+    {QuantityKind::Spin, "rpm", kRpm},
+    {QuantityKind::Spin, "rev/min", kRpm},
+    {QuantityKind::Spin, "rad/s", 1},
+    {QuantityKind::LuminousFlux, "lm", 1},
+    {QuantityKind::LuminousFlux, "lumen", 1},
+    {QuantityKind::LuminousFlux, "lumens", 1},
+    {QuantityKind::Illuminance, "lx", 1},
+    {QuantityKind::Illuminance, "lux", 1},
+    {QuantityKind::Illuminance, "fc", kLuxPerFootcandle},
+    {QuantityKind::Luminance, "cd/m2", 1},
+    {QuantityKind::Luminance, "nit", 1},
+    {QuantityKind::Luminance, "nits", 1},
+    {QuantityKind::Luminance, "fl", kNitsPerFootLambert},
+    {QuantityKind::Ratio, "%", 0.01},
+    {QuantityKind::Ratio, "percent", 0.01},
 });
 
 struct Kind {
@@ -65,21 +65,21 @@ struct Kind {
   double lowest, highest;
 };
 
-Kind kindOf(Quantity quantity) {
+Kind kindOf(QuantityKind quantity) {
   switch (quantity) {
-    case Quantity::Mass:
+    case QuantityKind::Mass:
       return {"mass", "kg, g, lb or oz", 0, 10000};
-    case Quantity::Speed:
+    case QuantityKind::Speed:
       return {"speed", "m/s, km/h, mph or ft/s", 0, 200};
-    case Quantity::Spin:
+    case QuantityKind::Spin:
       return {"spin", "rpm or rad/s", -20000 * kRpm, 20000 * kRpm};
-    case Quantity::LuminousFlux:
+    case QuantityKind::LuminousFlux:
       return {"luminous flux", "lm", 0, 1e6};
-    case Quantity::Illuminance:
+    case QuantityKind::Illuminance:
       return {"illuminance", "lx or fc", 0, 1e6};
-    case Quantity::Luminance:
+    case QuantityKind::Luminance:
       return {"luminance", "cd/m2 or fL", 0, 1e6};
-    case Quantity::Ratio:
+    case QuantityKind::Ratio:
       return {"ratio", "%", -10, 10};
   }
   return {"", "", 0, 0};
@@ -92,22 +92,22 @@ struct Style {
 };
 
 /// How the quantity is printed, and what a bare number means.
-Style styleOf(Quantity quantity, const UnitSystem& units) {
+Style styleOf(QuantityKind quantity, const UnitSystem& units) {
   const bool imperial = isImperial(units.length);
   switch (quantity) {
-    case Quantity::Mass:
+    case QuantityKind::Mass:
       return imperial ? Style{"lb", kKilogramsPerPound, 2} : Style{"kg", 1, 2};
-    case Quantity::Speed:
+    case QuantityKind::Speed:
       return imperial ? Style{"mph", kMetresPerSecondPerMph, 1} : Style{"m/s", 1, 1};
-    case Quantity::Spin:
+    case QuantityKind::Spin:
       return {"rpm", kRpm, 0};
-    case Quantity::LuminousFlux:
+    case QuantityKind::LuminousFlux:
       return {"lm", 1, 0};
-    case Quantity::Illuminance:
+    case QuantityKind::Illuminance:
       return imperial ? Style{"fc", kLuxPerFootcandle, 1} : Style{"lx", 1, 0};
-    case Quantity::Luminance:
+    case QuantityKind::Luminance:
       return imperial ? Style{"fL", kNitsPerFootLambert, 1} : Style{"cd/m2", 1, 1};
-    case Quantity::Ratio:
+    case QuantityKind::Ratio:
       return {"%", 0.01, 1};
   }
   return {"", 1, 0};
@@ -117,14 +117,14 @@ Style styleOf(Quantity quantity, const UnitSystem& units) {
 constexpr double kSmallMass = 0.9995;
 
 /// As styleOf, in the smaller unit for what would print as a fraction of a kilogram or a pound.
-Style styleFor(double value, Quantity quantity, const UnitSystem& units) {
+Style styleFor(double value, QuantityKind quantity, const UnitSystem& units) {
   const Style style = styleOf(quantity, units);
-  if (quantity != Quantity::Mass || value == 0 || !(std::abs(value) < kSmallMass * style.size)) return style;
+  if (quantity != QuantityKind::Mass || value == 0 || !(std::abs(value) < kSmallMass * style.size)) return style;
   return isImperial(units.length) ? Style{"oz", kKilogramsPerOunce, 2} : Style{"g", 0.001, 1};
 }
 
 /// The size of the unit that is the rest of the text, or of the bare number's.
-Result<double> takeUnit(TokenReader& reader, Quantity quantity, const UnitSystem& units) {
+Result<double> takeUnit(TokenReader& reader, QuantityKind quantity, const UnitSystem& units) {
   const Token first = reader.peek();
   if (first.kind == Token::Kind::End) return styleOf(quantity, units).size;
   if (first.kind != Token::Kind::Word && !first.isMark("%")) return reader.endWith(0);
@@ -143,7 +143,7 @@ constexpr double kLimitRounding = 1e-12;
 
 }  // namespace
 
-Result<double> parseQuantity(std::string_view utf8, Quantity quantity, const UnitSystem& units) {
+Result<double> parseQuantity(std::string_view utf8, QuantityKind quantity, const UnitSystem& units) {
   auto tokens = detail::tokenize(utf8, units.decimal);
   if (!tokens) return tl::unexpected(tokens.error());
   const Style style = styleOf(quantity, units);
@@ -166,7 +166,7 @@ Result<double> parseQuantity(std::string_view utf8, Quantity quantity, const Uni
                     formatQuantity(kind.highest, quantity, units) + ".");
 }
 
-std::string formatQuantity(double value, Quantity quantity, const UnitSystem& units) {
+std::string formatQuantity(double value, QuantityKind quantity, const UnitSystem& units) {
   const Style style = styleFor(value, quantity, units);
   const std::string number = formatNumber(value / style.size, style.decimals, units);
   return number == kNoFigure ? number : number + " " + std::string(style.symbol);

@@ -16,14 +16,14 @@ namespace baywright {
 namespace {
 
 using namespace test;
-using enum Quantity;
+using enum QuantityKind;
 
 constexpr std::array kQuantities = {Mass, Speed, Spin, LuminousFlux, Illuminance, Luminance, Ratio};
 
 TEST(QuantityText, ReadsEachUnit) {
   const struct {
     const char* text;
-    Quantity quantity;
+    QuantityKind quantity;
     double value;
   } cases[] = {
       {"8.5 kg", Mass, 8.5},
@@ -95,7 +95,7 @@ TEST(QuantityText, ABareNumberIsInTheUnitOfTheJob) {
 TEST(QuantityText, RefusesAtTheFault) {
   const struct {
     const char* text;
-    Quantity quantity;
+    QuantityKind quantity;
     const char* where;
   } cases[] = {
       {"", Mass, "character 1"},
@@ -166,7 +166,7 @@ TEST(QuantityText, PrintsInTheUnitOfTheJob) {
 }
 
 TEST(QuantityText, PrintsADashForWhatIsNoFigure) {
-  for (Quantity quantity : kQuantities) {
+  for (QuantityKind quantity : kQuantities) {
     for (const UnitSystem& units : {kMetres, kFeet}) {
       EXPECT_EQ(formatQuantity(std::nan(""), quantity, units), "—");
       EXPECT_EQ(formatQuantity(std::numeric_limits<double>::infinity(), quantity, units), "—");
@@ -178,7 +178,7 @@ TEST(QuantityText, WhatIsPrintedIsReadBack) {
   std::mt19937 random(11);
   std::uniform_real_distribution<double> exponents(-2, 2);
   for (const UnitSystem& units : everySystem()) {
-    for (Quantity quantity : kQuantities) {
+    for (QuantityKind quantity : kQuantities) {
       const double scale = quantity == Ratio ? 0.1 : 1;
       for (int i = 0; i < 200; ++i) {
         const double value = scale * std::pow(10.0, exponents(random));
