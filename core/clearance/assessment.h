@@ -11,6 +11,7 @@
 #include "flight/capture.h"
 #include "flight/danger_zone.h"
 #include "flight/fan.h"
+#include "flight/fan.h"
 #include "flight/rebound.h"
 #include "geometry/frames.h"
 #include "job/golfer.h"
@@ -52,7 +53,8 @@ struct PictureZone {
     Id golfer;
     Id club;
     Shadow shadow;
-    double worstMoment = 0;  ///< moment of the swing at which it is largest
+    double worstMoment = 0;   ///< moment of the swing at which it is largest
+    double addressSigma = 0;  ///< standard uncertainty of shadow.atAddress
   };
   std::vector<GolferShadow> shadows;         ///< each golfer with the first club
   std::optional<MountingZone> mountingZone;  ///< at the lens's height; none for kit that makes no picture
@@ -63,6 +65,8 @@ struct BallZone {
   Hand hand = Hand::Right;
   Vec3 ball = Vec3::Zero();  ///< centre of the ball at rest
   Capture capture;
+  std::optional<double> heightAtScreen;  ///< of the mean shot's centre
+  std::vector<Vec2> window;  ///< captureWindow: (direction, launch angle) that cross the screen's face
   Fan fan;  ///< shots within two standard deviations
   std::optional<ReboundSafety> rebound;
   std::optional<DangerZone> danger;
@@ -89,7 +93,7 @@ struct Way {
 /// Everything that follows from a job: the one source of every view, every sheet and the command line.
 struct Assessment {
   std::vector<Finding> findings;        ///< worst first; equally bad ones in the order of their keys
-  std::vector<NamedFigure> quantities;  ///< by name
+  std::vector<Quantity> quantities;  ///< by name
   std::vector<SwingZone> swings;        ///< golfers and clubs in the job's order
   std::optional<PictureZone> picture;   ///< none without a projector, or when it makes no picture
   std::vector<BallZone> balls;          ///< one a hand in use, right first

@@ -20,17 +20,18 @@ enum class MarginUnit { Length, Share, Angle, Speed, Ratio };  ///< m, 0..1, rad
 /// One checked statement.
 struct Finding {
   std::string check;         ///< stable name of the check, its file's name: "swing_room"
-  std::string key;           ///< stable over edits: check, subject ids and aspect, "swing_room/12/14/31"
+  std::string key;           ///< stable over edits: check, subject ids and aspect, "swing_room/12/14/wall"
   std::vector<Id> subjects;  ///< what it is about, the first one first: golfer, club, wall ...
   std::string subject;       ///< the same for people: "Driver, Robin"
   Verdict verdict = Verdict::Unknown;
-  std::optional<Uncertain>
-      margin;  ///< what is left after what is required, negative when missing; none when unknown
+  /// What is left after what is required, negative when missing; none when unknown.
+  std::optional<Uncertain> margin;
   MarginUnit unit = MarginUnit::Length;
-  std::optional<std::pair<Vec3, Vec3>>
-      points;  ///< the two tightest points in the world: first on the subject, second on what it meets
-  std::string
-      sentence;        ///< names the thing, gives the number in the job's unit, says what is wrong or needed
+  /// The two tightest points in the world: first on the subject, second on what it meets.
+  std::optional<std::pair<Vec3, Vec3>> points;
+  std::optional<double> moment;  ///< of a swing at which it is tightest, 0 address to 1 finish
+  /// Names the thing, gives the number in the job's unit, says what is wrong or needed.
+  std::string sentence;
   std::string source;  ///< where the requirement comes from, or "common practice, no source"
 };
 
@@ -44,7 +45,7 @@ inline Verdict verdictOf(Uncertain margin) {
 }
 
 /// One computed figure under a stable name, such as "swing.12.14.highest" in "m".
-struct NamedFigure {
+struct Quantity {
   std::string name;
   double value = 0;
   std::string unit;  ///< "m", "m2", "rad", "1", "lx", "cd/m2", "m/s", "J", "px"

@@ -93,6 +93,13 @@ double sigmaAlong(const RoomObstacle& obstacle, const Vec3& at, const Vec3& outw
   return std::sqrt(plan * plan + height * height + u.surface * u.surface);
 }
 
+double largestSigma(const RoomObstacle& obstacle) {
+  const ObstacleUncertainty& u = obstacle.uncertainty;
+  const double plan = std::max(u.atFrom.xx + u.atFrom.yy, u.atTo.xx + u.atTo.yy);
+  const double height = std::max(u.bottom, u.top);
+  return std::sqrt(plan + height * height + u.surface * u.surface);
+}
+
 Closest closest(const Capsule& capsule, const RoomObstacle& obstacle) {
   const Closest nearest = closest(capsule, obstacle.solid);
   if (nearest.distance >= 0 || obstacle.sharedSides.empty()) return nearest;

@@ -68,6 +68,9 @@ RoomObstacle withSolid(RoomObstacle like, Solid solid);
 /// from the obstacle. First order.
 double sigmaAlong(const RoomObstacle& obstacle, const Vec3& at, const Vec3& outward);
 
+/// Never below sigmaAlong, wherever and whichever way.
+double largestSigma(const RoomObstacle& obstacle);
+
 /// Signed distance and witnesses, first the capsule's. As closest(), except that an overlap is never resolved
 /// through a shared side: then the depth is that under the underside or behind the face that remains.
 Closest closest(const Capsule& capsule, const RoomObstacle& obstacle);

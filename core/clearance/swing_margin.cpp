@@ -21,15 +21,12 @@ double headingSigma(const SwingNeeds& needs) {
 
 /// Never below swingMarginSigma for this obstacle, wherever the witness lies.
 double largestSigma(const PlacedSwing& swing, const RoomObstacle& obstacle, const SwingNeeds& needs) {
-  const ObstacleUncertainty& u = obstacle.uncertainty;
-  const double plan = std::max(u.atFrom.xx + u.atFrom.yy, u.atTo.xx + u.atTo.yy);
-  const double own = plan + square(std::max(u.bottom, u.top)) + square(u.surface);
   const Vec3 arm = (swing.bounds.high - swing.origin())
                        .cwiseAbs()
                        .cwiseMax((swing.bounds.low - swing.origin()).cwiseAbs());
   const double placing = square(needs.placementSigma) * (obstacle.inBay ? 2 : 1);
   const double turning = square(headingSigma(needs)) * flat(arm).squaredNorm();
-  return std::sqrt(square(swing.sigmaLargest) + own + placing + turning);
+  return std::sqrt(square(swing.sigmaLargest) + square(largestSigma(obstacle)) + placing + turning);
 }
 
 /// Keeps the worst so far.

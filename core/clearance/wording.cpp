@@ -3,6 +3,9 @@
 
 #include <algorithm>
 
+#include "clearance/finding.h"
+#include "units/length_text.h"
+
 namespace baywright {
 namespace {
 
@@ -29,6 +32,26 @@ std::string startingSentence(std::string_view inSentence) {
   std::string text(inSentence);
   if (!text.empty() && isLower(text.front())) text.front() = static_cast<char>(text.front() - 'a' + 'A');
   return text;
+}
+
+std::string missingText(Uncertain margin, const UnitSystem& units) {
+  const double step = displayStep(units);
+  if (-margin.value < step / 2) return "under " + formatLength(step, units);
+  return formatLength(-margin.value, units);
+}
+
+std::string marginText(Uncertain margin, const UnitSystem& units) {
+  switch (verdictOf(margin)) {
+    case Verdict::Blocked:
+      return missingText(margin, units) + " are missing";
+    case Verdict::Tight:
+      return formatUncertain(margin, units) + " are left, less than it is known to";
+    case Verdict::Clear:
+      return formatLength(margin.value, units) + " are left";
+    case Verdict::Unknown:
+      break;
+  }
+  return "how much is left is not known";
 }
 
 }  // namespace baywright

@@ -4,6 +4,9 @@
 #include <string>
 #include <string_view>
 
+#include "base/uncertain.h"
+#include "units/unit_system.h"
+
 namespace baywright {
 
 /// A thing's name inside a sentence: "Beam" is "the beam", "Wall" with a letter is "wall A"; a name that
@@ -12,5 +15,12 @@ std::string inSentence(std::string_view name);
 
 /// The same at the start of a sentence: "The beam", "Wall A", "Beam 2".
 std::string startingSentence(std::string_view inSentence);
+
+/// How much of a negative margin is missing: "64 mm", "under 1 mm" for what would print as nothing.
+std::string missingText(Uncertain margin, const UnitSystem& units);
+
+/// What a margin leaves, for the end of a sentence: "64 mm are missing", "12 mm ± 30 mm are left, less than
+/// it is known to", "412 mm are left".
+std::string marginText(Uncertain margin, const UnitSystem& units);
 
 }  // namespace baywright

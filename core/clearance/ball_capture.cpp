@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <array>
+
+#include "clearance/checks.h"
+#include "clearance/quantities.h"
+#include "clearance/wording.h"
+#include "units/quantity_text.h"
+
+namespace baywright {
+namespace {
+
+struct MeetsRow {
+  Meets meets;
+  std::string_view figure;
+  std::string_view words;
+};
+constexpr std::array<MeetsRow, kMeetsCount> kRows = {{
+    {Meets::Screen, "screen", "the screen"},
+    {Meets::Surround, "surround", "what is round the screen"},
+    {Meets::SideFabric, "side_fabric", "the side fabric"},
+    {Meets::RoofFabric, "roof_fabric", "the roof fabric"},
+    {Meets::FrameTube, "frame_tube", "a member of the frame"},
+    {Meets::Floor, "floor", "the floor"},
+    {Meets::Obstacle, "obstacle", "something in the room"},
+    {Meets::Nothing, "nothing", "nothing in the bay"},
+}};
+
+/// Of the shots that must be caught, what may end on something that breaks: one in a thousand (invented).
+constexpr double kBreakingShare = 0.001;
+
+Finding blank(const CheckInput& input, const BallSetting& ball, const std::string& aspect) {
+  const bool right = ball.zone.hand == Hand::Right;
+  Finding finding;
+  finding.check = "ball_capture";
+  finding.key = std::string("ball_capture/") + (right ? "right" : "left") + aspect;
+  finding.subjects = {input.option.kit.screen.id};
+  finding.subject = right ? "Balls struck right-handed" : "Balls struck left-handed";
+  finding.unit = MarginUnit::Share;
+  finding.source = "ball flight after Bearman & Harvey 1976; shares as agreed in the job's requirements";
+  return finding;
+}
+
+std::string share(double value, const CheckInput& input) {
+  return formatQuantity(value, QuantityKind::Ratio, input.job.units);
+}
+
+void addCaught(CheckResult& result, const CheckInput& input, const BallSetting& ball) {
+  Finding finding = blank(input, ball, "");
+  const Capture& capture = ball.zone.capture;
+  const double wanted = input.job.requirements.captureShare;
+  finding.margin = Uncertain{capture.onScreen() - wanted, kShareError};
+  finding.verdict = verdictOf(*finding.margin);
+  finding.sentence = finding.subject + ": " + share(capture.onScreen(), input) + " end on the screen, " +
+                     share(wanted, input) + " are wanted";
+  const MeetsRow* most = nullptr;
+  for (const MeetsRow& row : kRows) {
+    if (row.meets != Meets::Screen && (!most || capture.of(row.meets) > capture.of(most->meets))) most = &row;
+  }
+  if (capture.of(most->meets) > kShareError) {
+    finding.sentence += "; most of the others meet " + std::string(most->words);
+  }
+  finding.sentence += ".";
+  result.findings.push_back(std::move(finding));
+}
+
+void addBreaking(CheckResult& result, const CheckInput& input, const BallSetting& ball) {
+  for (const ObstacleHit& hit : ball.zone.capture.hits) {
+    const auto what = std::find_if(input.obstacles.begin(), input.obstacles.end(),
+                                   [&](const RoomObstacle& o) { return o.id == hit.id && o.breakable; });
+    if (what == input.obstacles.end()) continue;
+    Finding finding = blank(input, ball, "/" + idText(hit.id));
+    finding.subjects.push_back(hit.id);
+    finding.margin = Uncertain{kBreakingShare - hit.share, kShareError};
+    finding.verdict = verdictOf(*finding.margin);
+    const BayPose& bay = input.option.placement.bay;
+    finding.points = std::pair(worldFromBay(bay, ball.zone.ball), worldFromBay(bay, hit.arrival.position));
+    finding.sentence = finding.subject + ": " + share(hit.share, input) + " meet " + what->name + " at up to " +
+                       formatQuantity(hit.arrival.velocity.norm(), QuantityKind::Speed, input.job.units) + ".";
+    result.findings.push_back(std::move(finding));
+  }
+}
+
+void addFigures(CheckResult& result, const BallSetting& ball) {
+  const std::string_view hand = ball.zone.hand == Hand::Right ? "right" : "left";
+  for (const MeetsRow& row : kRows) {
+    result.figures.push_back({figureName({"ball", hand, "share", row.figure}), ball.zone.capture.of(row.meets), "1"});
+  }
+  if (ball.zone.heightAtScreen) {
+    result.figures.push_back({figureName({"ball", hand, "height_at_screen"}), *ball.zone.heightAtScreen, "m"});
+  }
+}
+
+}  // namespace
+
+CheckResult checkBallCapture(const CheckInput& input) {
+  CheckResult result;
+  for (const BallSetting& ball : input.balls) {
+    if (ball.problem) {
+      Finding finding = blank(input, ball, "");
+      finding.sentence = ball.problem->sentence();
+      result.findings.push_back(std::move(finding));
+      continue;
+    }
+    addCaught(result, input, ball);
+    addBreaking(result, input, ball);
+    addFigures(result, ball);
+  }
+  return result;
+}
+
+}  // namespace baywright

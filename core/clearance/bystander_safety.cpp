@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <cmath>
+
+#include "clearance/checks.h"
+#include "clearance/quantities.h"
+#include "clearance/wording.h"
+#include "geometry/polygon.h"
+
+namespace baywright {
+namespace {
+
+/// How exactly people keep to a place (common practice, no source).
+constexpr double kStandingSigma = 0.05;
+
+struct Zone {
+  Polygon ring;  ///< world plan
+  std::string words;
+};
+
+std::vector<Zone> zonesOf(const CheckInput& input) {
+  std::vector<Zone> zones;
+  const auto add = [&](const Ring& inBay, const char* words) {
+    if (inBay.size() < 3) return;
+    Ring ring;
+    for (const Vec2& p : inBay) ring.push_back(flat(worldFromBay(input.option.placement.bay, raised(p, 0))));
+    zones.push_back({{std::move(ring), {}}, words});
+  };
+  for (const BallSetting& ball : input.balls) {
+    if (!ball.zone.danger) continue;
+    add(ball.zone.danger->direct, "where a struck ball may fly");
+    add(ball.zone.danger->returning, "where balls come back");
+  }
+  return zones;
+}
+
+struct Nearest {
+  double distance;  ///< from the person's edge to the zone, negative inside
+  Vec2 at;
+};
+Nearest nearestTo(const Polygon& zone, const Bystander& person) {
+  const BoundaryPoint edge = closestOnBoundary(zone, person.position);
+  const bool inside = locate(zone, person.position) == Location::Inside;
+  return {(inside ? -edge.distance : edge.distance) - person.radius, edge.point};
+}
+
+}  // namespace
+
+CheckResult checkBystanderSafety(const CheckInput& input) {
+  CheckResult result;
+  const std::vector<Zone> zones = zonesOf(input);
+  if (zones.empty()) return result;
+  const double sigma = std::hypot(kStandingSigma, input.option.placement.sigma);
+  for (const Bystander& person : input.job.bystanders) {
+    const Zone* worstZone = nullptr;
+    Nearest worst{};
+    for (const Zone& zone : zones) {
+      const Nearest nearest = nearestTo(zone.ring, person);
+      if (worstZone && worst.distance <= nearest.distance) continue;
+      worstZone = &zone;
+      worst = nearest;
+    }
+    Finding finding;
+    finding.check = "bystander_safety";
+    finding.key = "bystander_safety/" + idText(person.id);
+    finding.subjects = {person.id};
+    finding.subject = person.name;
+    finding.margin = Uncertain{worst.distance, sigma};
+    finding.verdict = verdictOf(*finding.margin);
+    finding.points = std::pair(raised(person.position, 0), raised(worst.at, 0));
+    finding.sentence = finding.verdict == Verdict::Blocked
+                           ? person.name + " is in a place " + worstZone->words + "; " +
+                                 missingText(*finding.margin, input.job.units) + " are missing."
+                           : person.name + ": " + marginText(*finding.margin, input.job.units) + " to the place " +
+                                 worstZone->words + ".";
+    finding.source = "nobody in front of the ball nor within a shank's angle: common practice, no source";
+    result.findings.push_back(std::move(finding));
+    result.figures.push_back({figureName({"bystander", idText(person.id), "margin"}), worst.distance, "m"});
+  }
+  return result;
+}
+
+}  // namespace baywright

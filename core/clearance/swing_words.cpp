@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "clearance/swing_words.h"
+
+#include "clearance/finding.h"
+#include "clearance/wording.h"
+#include "swing/moment.h"
+#include "units/length_text.h"
+
+namespace baywright {
+namespace {
+
+std::string partText(BodyPart part) {
+  switch (part) {
+    case BodyPart::Head:
+      return "the head";
+    case BodyPart::Torso:
+      return "the body";
+    case BodyPart::LeadArm:
+    case BodyPart::TrailArm:
+      return "an arm";
+    case BodyPart::Legs:
+      return "a leg";
+    case BodyPart::Shaft:
+      return "the shaft";
+    case BodyPart::ClubHead:
+      return "the club head";
+  }
+  return "the club";
+}
+
+std::string momentText(double moment) {
+  switch (phaseAt(moment)) {
+    case SwingPhase::Address:
+      return "at address";
+    case SwingPhase::Takeaway:
+      return "in the takeaway";
+    case SwingPhase::Backswing:
+      return "in the backswing";
+    case SwingPhase::Top:
+      return "at the top of the backswing";
+    case SwingPhase::Downswing:
+      return "in the downswing";
+    case SwingPhase::Impact:
+      return "at impact";
+    case SwingPhase::FollowThrough:
+      return "in the follow-through";
+    case SwingPhase::Finish:
+      return "at the finish";
+  }
+  return "in the swing";
+}
+
+std::string boundText(const SwingStatement& s, const UnitSystem& units) {
+  const Verdict verdict = verdictOf(s.bound.margin);
+  if (verdict == Verdict::Clear || verdict <= verdictOf(s.expected.margin)) return {};
+  if (s.bound.closest.distance < 0) return " A swing at full extension would hit it.";
+  if (verdict == Verdict::Blocked)
+    return " At full extension " + missingText(s.bound.margin, units) + " are missing.";
+  return " At full extension it is tight.";
+}
+
+}  // namespace
+
+std::string swingSentence(const SwingStatement& s, const UnitSystem& units) {
+  const std::string when = momentText(s.expected.capsule.moment);
+  std::string text = s.subject + ": ";
+  switch (verdictOf(s.expected.margin)) {
+    case Verdict::Blocked:
+      if (s.expected.closest.distance < 0) {
+        text += partText(s.expected.capsule.part) + " hits " + s.obstacle + " " + when + "; " +
+                missingText(s.expected.margin, units) + " are missing.";
+      } else {
+        text += missingText(s.expected.margin, units) + " short of the " + formatLength(s.clearance, units) +
+                " to keep from " + s.obstacle + " " + when + ".";
+      }
+      break;
+    case Verdict::Tight:
+      text += formatUncertain(s.expected.margin, units) + " to spare at " + s.obstacle + " " + when +
+              ", less than it is known to.";
+      break;
+    default:
+      text += formatLength(s.expected.margin.value, units) + " to spare at " + s.obstacle + " " + when + ".";
+  }
+  return text + boundText(s, units);
+}
+
+}  // namespace baywright
