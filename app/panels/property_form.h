@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <QScrollArea>
+#include <vector>
+
+#include "editing/document.h"
+#include "panels/field.h"
+
+class QFormLayout;
+class QLabel;
+
+namespace baywright {
+
+/// The numbers of the selected thing, to be typed over. Each is one undoable step; what cannot be is told
+/// under its field and leaves the job as it is.
+class PropertyForm : public QScrollArea {
+  Q_OBJECT
+
+ public:
+  explicit PropertyForm(Document& document, QWidget* parent = nullptr);
+
+ private:
+  /// One row: the editor, what it shows and where it complains.
+  struct Row {
+    Field field;
+    QWidget* editor = nullptr;
+    QLabel* complaint = nullptr;
+    std::function<void(const FieldValue&, const UnitSystem&)> show;
+  };
+
+  void rebuild();  ///< another thing, or another kind of it
+  void refresh();  ///< the same fields, newer values
+  void addRow(QFormLayout* layout, Field field);
+  void commit(std::size_t row, const Result<FieldValue>& value);
+  void makeLine(std::size_t row);
+  void makeMeasured(std::size_t row);
+  void makeChoice(std::size_t row);
+  void makeFlag(std::size_t row);
+
+  Document& document_;
+  std::vector<Row> rows_;
+};
+
+}  // namespace baywright

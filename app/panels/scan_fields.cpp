@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <QCoreApplication>
+
+#include "job/edit.h"
+#include "job/find.h"
+#include "panels/field_list.h"
+
+namespace baywright {
+namespace {
+
+QString tr(const char* text) {
+  return QCoreApplication::translate("ScanFields", text);
+}
+
+}  // namespace
+
+std::vector<Field> scanFields(const Job&, const Thing& thing) {
+  const Id id = thing.id;
+  if (thing.kind == ThingKind::PlanScan) {
+    return FieldList<PlanScan>(
+               [id](const Job& job) { return findById(job.planScans, id); },
+               [](Job job, const PlanScan& scan) { return setPlanScan(std::move(job), scan); })
+        .add(
+            FieldKind::Words, tr("Name"), [](auto& s) -> auto& { return s.name; })
+        .add(
+            FieldKind::Flag, tr("Visible"), [](auto& s) -> auto& { return s.visible; })
+        .add(
+            FieldKind::Flag, tr("Locked"), [](auto& s) -> auto& { return s.locked; },
+            tr("Cannot be moved or turned."))
+        .amount(
+            QuantityKind::Ratio, tr("Opacity"), [](auto& s) -> auto& { return s.opacity; })
+        .take();
+  }
+  return FieldList<RoomScan>([id](const Job& job) { return findById(job.roomScans, id); },
+                             [](Job job, const RoomScan& scan) { return setRoomScan(std::move(job), scan); })
+      .add(
+          FieldKind::Words, tr("Name"), [](auto& s) -> auto& { return s.name; })
+      .add(
+          FieldKind::Flag, tr("Visible"), [](auto& s) -> auto& { return s.visible; })
+      .add(
+          FieldKind::Flag, tr("Swings must clear it"), [](auto& s) -> auto& { return s.isObstacle; })
+      .add(
+          FieldKind::Size, tr("Accuracy of a point"), [](auto& s) -> auto& { return s.sigma; })
+      .take();
+}
+
+}  // namespace baywright
