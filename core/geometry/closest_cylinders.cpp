@@ -18,6 +18,8 @@ using detail::Separation;
 
 /// Share of the size to which both searches run.
 constexpr double kSearch = 1e-10;
+/// Share of the size that is rounding: a search to this goes on until no step helps.
+constexpr double kRounding = 1e-16;
 
 Farthest farthestOf(const CylinderFrame& c) {
   return [&c](const Vec3& direction) { return detail::farthestAlong(c, direction); };
@@ -46,6 +48,18 @@ Separation closedForms(const CylinderFrame& first, const CylinderFrame& second) 
   return best;
 }
 
+/// The point of the second cylinder at which the first, moved out, will touch it.
+Vec3 touchOf(const CylinderFrame& first, const CylinderFrame& second, const Separation& out, double size) {
+  const Vec3 touch = detail::farthestAlong(second, out.normal);
+  const Vec3 inner = detail::farthestAlong(first, -out.normal);
+  // Rim to rim each has one farthest point. A flat side or end has many, of which the nearest steps find a
+  // common one.
+  if ((touch - inner + out.gap * out.normal).norm() <= kClosestRelativeError * size) return touch;
+  CylinderFrame moved = first;
+  moved.middle += (second.radius + second.halfLength - out.gap) * out.normal;
+  return detail::nearestPairOfConvex(farthestOf(moved), farthestOf(second), kRounding * size).onSecond;
+}
+
 }  // namespace
 
 Closest closest(const Cylinder& first, const Cylinder& second) {
@@ -57,10 +71,7 @@ Closest closest(const Cylinder& first, const Cylinder& second) {
 
   const Separation best =
       detail::shallowestDirection(farthestOf(a), farthestOf(b), closedForms(a, b), kSearch * size);
-  CylinderFrame moved = a;
-  moved.middle += (b.radius + b.halfLength - best.gap) * best.normal;
-  const NearestPair touch = detail::nearestPairOfConvex(farthestOf(moved), farthestOf(b), kSearch * size);
-  return detail::overlapFrom(-best.gap, best.normal, touch.onSecond);
+  return detail::overlapFrom(-best.gap, best.normal, touchOf(a, b, best, size));
 }
 
 }  // namespace baywright

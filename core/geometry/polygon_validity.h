@@ -22,9 +22,8 @@ struct EdgeCrossing {
 /// overlaps, spikes that fold back. In order of first ring and edge.
 std::vector<EdgeCrossing> selfCrossings(const Polygon& polygon);
 
-/// Smallest area of a usable region, square metres: a square of 1 cm. Below it a floor is a slip of the
-/// mouse.
-inline constexpr double kMinimumArea = 1e-4;
+/// Smallest area of a region, square metres: a square of a hundredth of a millimetre. Below it there is none.
+inline constexpr double kMinimumArea = 1e-10;
 
 /// Nothing, or why the polygon is no region: too few corners, numbers that are not finite, repeated corners,
 /// edges that cross (named from 1, with the place), no area, holes outside or inside each other.
