@@ -13,6 +13,7 @@ namespace baywright {
 struct ProcessIdentity {
   std::string user;
   std::string host;
+  std::string boot;  ///< names the machine's run since it was started; empty where that cannot be told
   long pid = 0;
 
   bool operator==(const ProcessIdentity&) const = default;
@@ -21,7 +22,8 @@ struct ProcessIdentity {
 /// This process, as the system names it; parts that it cannot name are empty.
 ProcessIdentity thisProcess();
 
-/// True where it can be told that the process has ended: it ran on this machine and its pid is free.
+/// True where it can be told that the process has ended: it ran on this machine, and that was started anew
+/// since, or the pid is free.
 bool hasEnded(const ProcessIdentity& process);
 
 /// Says that somebody has a job open, by a file ".NAME.lock" beside it. Advisory: it keeps two people from
