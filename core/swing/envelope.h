@@ -4,8 +4,10 @@
 #include <vector>
 
 #include "base/problem.h"
-#include "geometry/shapes.h"
+#include "geometry/vec.h"
 #include "job/golfer.h"
+#include "swing/figures.h"
+#include "swing/swing_capsule.h"
 #include "swing/swing_path.h"
 
 namespace baywright {
@@ -15,37 +17,6 @@ namespace baywright {
 /// Swing frame, metres: origin on the surface that the golfer stands on, under the ball; axes along the bay's
 /// (d, r, u): x toward the target, y to the right when facing the target, z up. A right-hander stands on the
 /// -y side of the ball and faces +y; a left-hander is the exact mirror image (y -> -y).
-
-/// A stretch of the swept space. The stretches of one envelope overlap; together they contain the whole
-/// motion.
-struct SwingCapsule {
-  Capsule capsule;
-  double moment =
-      0;  ///< 0 address, 1 finish; the middle of the stretch, the earlier one where two pass there
-  BodyPart part = BodyPart::Torso;
-
-  bool operator==(const SwingCapsule&) const = default;
-};
-
-/// How far the envelope reaches in one direction, and where, when and with what it does so.
-struct Extreme {
-  double value = 0;        ///< metres from the origin along the direction
-  Vec3 at = Vec3::Zero();  ///< the point of the envelope's surface
-  double moment = 0;
-  BodyPart part = BodyPart::Torso;
-
-  bool operator==(const Extreme&) const = default;
-};
-
-struct EnvelopeFigures {
-  Extreme highest;         ///< above the surface the golfer stands on
-  Extreme behindGolfer;    ///< from the ball to the golfer's side: -y for a right-hander
-  Extreme towardTarget;    ///< from the ball, +x
-  Extreme awayFromTarget;  ///< from the ball, -x
-  Extreme beyondBall;      ///< from the ball to the side away from the golfer: +y for a right-hander
-
-  bool operator==(const EnvelopeFigures&) const = default;
-};
 
 /// `sigma` is the standard uncertainty of the place of the surface, metres: the model's own or the tape's,
 /// whichever is worse. Where only the height or only the reach was taped the two differ: sigmaAlong tells
@@ -80,8 +51,6 @@ struct Swing {
 /// golfer can have.
 Result<Swing> swingOf(const Golfer& golfer, const Club& club);
 
-/// The golfer and the club at one moment, true sizes without any allowance; `moment` is clamped to 0..1.
-std::vector<SwingCapsule> poseAt(const SwingPath& path, double moment);
 std::vector<SwingCapsule> poseAt(const Swing& swing, double moment);
 
 }  // namespace baywright

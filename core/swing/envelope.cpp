@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "swing/envelope.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "swing/cover.h"
+#include "swing/measured_reach.h"
+#include "swing/refusals.h"
+
+namespace baywright {
+namespace {
+
+// Between golfers of one size with one club: slope of the plane (3 degrees, 0.04 m at the club head), how
+// late the wrists set (3 degrees of the arms, 0.03 m) and how much they rise (0.02 m), together.
+constexpr double kModelSigma = 0.05;
+// Change of height and of level reach with stature, from the model itself.
+constexpr double kHeightPerStature = 0.5;
+constexpr double kReachPerStature = 0.3;
+// The same golfer twice (common practice, no source).
+constexpr double kRepeatSigma = 0.02;
+// A club that differs this much in length from the taped one is as uncertain as if nothing had been taped.
+constexpr double kTapeCarries = 0.25;
+
+struct Sigmas {
+  double up;
+  double level;
+};
+
+Sigmas modelSigmas(const Golfer& golfer) {
+  const double stature = golfer.stature.uncertain().sigma;
+  return {std::hypot(kModelSigma, kHeightPerStature * stature),
+          std::hypot(kModelSigma, kReachPerStature * stature)};
+}
+
+double tapedSigma(const Dimension& taped, double modelSigma, double lengthApart) {
+  const double carried = modelSigma * std::min(1.0, lengthApart / kTapeCarries);
+  return std::min(modelSigma, std::hypot(std::hypot(taped.uncertain().sigma, kRepeatSigma), carried));
+}
+
+SwingEnvelope envelopeOf(const SwingPath& path, const Sigmas& sigmas) {
+  SwingEnvelope envelope;
+  envelope.capsules = coverOf(path);
+  envelope.figures = figuresOf(envelope.capsules, path.hand);
+  envelope.sigma = std::max(sigmas.up, sigmas.level);
+  envelope.sigmaUp = sigmas.up;
+  envelope.sigmaLevel = sigmas.level;
+  return envelope;
+}
+
+SwingPathInput modelled(const Golfer& golfer, const Club& club) {
+  const BodyLengths body = bodyOf(golfer.stature.value);
+  return {.hand = golfer.hand, .body = body, .posture = postureOf(body, club)};
+}
+
+bool isTaped(const std::optional<Dimension>& dimension) {
+  return dimension && dimension->known;
+}
+
+struct Taped {
+  ReachFit fit;
+  Sigmas sigmas;
+};
+
+Result<Taped> fitTaped(const Golfer& golfer, const Club& club, const Sigmas& model) {
+  const auto with = std::ranges::find(golfer.clubs, golfer.reach->club, &Club::id);
+  if (with == golfer.clubs.end()) return tl::unexpected(tapedWithUnknownClub(golfer));
+  if (auto problem = refusedClub(golfer, *with)) return tl::unexpected(*problem);
+  ReachGoal goal;
+  Sigmas sigmas = model;
+  const double lengthApart = std::abs(club.length - with->length);
+  if (isTaped(golfer.reach->highest)) {
+    goal.highest = golfer.reach->highest->value;
+    sigmas.up = tapedSigma(*golfer.reach->highest, model.up, lengthApart);
+  }
+  if (isTaped(golfer.reach->behind)) {
+    goal.behind = golfer.reach->behind->value;
+    sigmas.level = tapedSigma(*golfer.reach->behind, model.level, lengthApart);
+  }
+  const auto fit = fitReach(modelled(golfer, *with), goal);
+  if (!fit) return tl::unexpected(tapedOutOfReach(golfer, *with));
+  return Taped{*fit, sigmas};
+}
+
+}  // namespace
+
+double SwingEnvelope::sigmaAlong(const Vec3& direction) const {
+  const double up = direction.z() * direction.z();
+  return std::sqrt(up * sigmaUp * sigmaUp + std::max(0.0, 1 - up) * sigmaLevel * sigmaLevel);
+}
+
+Result<Swing> swingOf(const Golfer& golfer, const Club& club) {
+  if (auto problem = refusedStature(golfer)) return tl::unexpected(*problem);
+  if (auto problem = refusedClub(golfer, club)) return tl::unexpected(*problem);
+
+  Sigmas sigmas = modelSigmas(golfer);
+  SwingPathInput input = modelled(golfer, club);
+  const bool measured = golfer.reach && (isTaped(golfer.reach->highest) || isTaped(golfer.reach->behind));
+  if (measured) {
+    const Result<Taped> taped = fitTaped(golfer, club, sigmas);
+    if (!taped) return tl::unexpected(taped.error());
+    sigmas = taped->sigmas;
+    input.cock = taped->fit.cock;
+    input.arcShift = taped->fit.shiftFor(input.posture.arm() + input.posture.club);
+  }
+
+  Swing swing;
+  swing.measured = measured;
+  swing.path = swingPathOf(input);
+  input.style = SwingStyle::FullExtension;
+  swing.fullPath = swingPathOf(input);
+  swing.expected = envelopeOf(swing.path, sigmas);
+  swing.fullExtension = envelopeOf(swing.fullPath, sigmas);
+  return swing;
+}
+
+std::vector<SwingCapsule> poseAt(const Swing& swing, double moment) {
+  return poseAt(swing.path, moment);
+}
+
+}  // namespace baywright

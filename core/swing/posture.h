@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "geometry/vec.h"
+#include "job/golfer.h"
+#include "swing/body.h"
+
+namespace baywright {
+
+/// How a golfer stands to a ball, right-hander's swing frame (envelope.h), metres and radians.
+///
+/// The club sets the hands: the grip is held on the axis of the shaft, which slopes less than the club's lie
+/// because players let the toe rise, the more the longer the club (shaftSlope). The arms then hang at 33
+/// degrees from the vertical, in toward the ball, and the trunk bends to bring the shoulders there; half of
+/// what it would have to bend more or less than usual is taken by the knees. A golfer too short for the club
+/// grips down until the hands are at half the stature.
+///
+/// Calibrated, not measured: mean slope of the club head's plane for driver, five-iron and pitching wedge in
+/// Kwon et al., Sports Biomechanics 11, 127 (2012), 46.5, 55 and 60 degrees (values from memory), and the
+/// distance from the ball to the toes, driver 0.75 to 0.90 m and seven-iron 0.55 to 0.65 m (teaching
+/// convention). A real player stands up to about 5 cm nearer or farther.
+struct AddressPosture {
+  Vec3 hub = Vec3::Zero();     ///< middle of the shoulders
+  Vec3 pelvis = Vec3::Zero();  ///< middle of the hips
+  Vec3 grip = Vec3::Zero();    ///< middle of the two hands on the shaft
+  double ankleLine = 0;        ///< y of both ankles
+  double spineTilt = 0;        ///< of the trunk from the vertical, toward the ball
+  double shaftSlope = 0;       ///< of the shaft from the floor
+  double gripDown = 0;         ///< along the shaft, from the club's end to the middle of the hands
+  double club = 0;             ///< along the shaft, from the middle of the hands to the middle of the head
+  double planeSlope = 0;       ///< of the plane through the target line at the head and through the hub
+
+  bool operator==(const AddressPosture&) const = default;
+
+  /// From the hub to the hands as the swing has it at impact: arms and club in one line.
+  double arm() const;
+  double toesToBall(const BodyLengths& body) const { return -ankleLine - body.footAhead; }
+};
+
+/// Radius of a ball about the middle of a club's head that holds the whole head, and the height of its middle
+/// at address: half of the greatest heel-to-toe length, 5 in (Equipment Rules, part 2, section 4b).
+inline constexpr double kClubHeadRadius = 0.0635;
+
+/// Slope of the shaft at address, radians.
+double shaftSlope(const Club& club);
+
+/// Valid for statures of 1.0 to 2.3 m, lengths of 0.457 to 1.25 m and lies of 0.7 to 1.3 rad in any
+/// combination.
+AddressPosture postureOf(const BodyLengths& body, const Club& club);
+
+}  // namespace baywright
