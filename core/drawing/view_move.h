@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "base/problem.h"
+#include "drawing/views.h"
+#include "job/job.h"
+
+namespace baywright {
+
+/// The world's plan direction of a view's horizontal: to the right of the bay looking down-range, down-range
+/// from the side, world x on the plan and on the screen's face.
+Vec2 horizontalOf(ViewKind view, const Job& job);
+
+/// True for things that a drag moves in this view. Walls are not dragged with the rest, lest a room changes
+/// by a slip of the hand; ceilings only rise and sink in elevations; nothing moves on the screen's face.
+bool canMoveIn(ViewKind view, const Job& job, Id thing);
+
+/// Moves the thing by metres of the drawing, as a drag in that view does: on the plan by translate(). In an
+/// elevation sideways along the plan, and up and down what hangs: projector, monitor, fixtures, windows and
+/// ceilings; the height of what stands on the floor is left alone. Refused as the verbs of job/edit.h.
+Result<Job> moveInView(ViewKind view, Job job, Id thing, const Vec2& by);
+
+}  // namespace baywright
