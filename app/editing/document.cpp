@@ -6,6 +6,7 @@
 
 #include "clearance/assess.h"
 #include "editing/replace_job.h"
+#include "job/thing_lookup.h"
 #include "jobfile/job_archive.h"
 
 namespace baywright {
@@ -43,8 +44,10 @@ void Document::startWith(Job job, const QString& path) {
   undoStack_.clear();
   selection_.select({});
   selection_.showFinding({});
+  if (path != path_) lock_.reset();
   path_ = path;
   recovered_ = false;
+  readOnly_ = false;
   showJob(std::move(job));
   live_.finish();
   Q_EMIT fileChanged();
@@ -59,14 +62,36 @@ void Document::recover(Job job, const QString& path) {
 std::optional<Problem> Document::open(const QString& path) {
   Result<Job> loaded = loadJob(path.toStdString());
   if (!loaded) return loaded.error();
+  lock_.reset();
+  Result<JobLock> lock = lockJob(path.toStdString());
   startWith(std::move(*loaded), QFileInfo(path).absoluteFilePath());
+  readOnly_ = !lock.has_value();
+  if (lock) {
+    lock_.emplace(std::move(*lock));
+  } else {
+    Q_EMIT problemRaised(QString::fromStdString(lock.error().sentence()));
+  }
+  Q_EMIT fileChanged();
   return std::nullopt;
 }
 
 std::optional<Problem> Document::save(const QString& path) {
-  if (const Result<void> saved = saveJob(job_, path.toStdString()); !saved) return saved.error();
-  path_ = QFileInfo(path).absoluteFilePath();
+  const QString target = QFileInfo(path).absoluteFilePath();
+  if (readOnly_ && target == path_) {
+    return Problem{"This job was opened to be read only.", path_.toStdString(),
+                   "Save it under another name."};
+  }
+  if (target != path_) {
+    Result<JobLock> lock = lockJob(target.toStdString());
+    if (!lock) return lock.error();
+    if (const Result<void> saved = saveJob(job_, target.toStdString()); !saved) return saved.error();
+    lock_.emplace(std::move(*lock));
+  } else if (const Result<void> saved = saveJob(job_, target.toStdString()); !saved) {
+    return saved.error();
+  }
+  path_ = target;
   recovered_ = false;
+  readOnly_ = false;
   undoStack_.setClean();
   Q_EMIT fileChanged();
   return std::nullopt;
@@ -80,6 +105,7 @@ void Document::exchangeJob(Job& other) {
   std::swap(job_, other);
   const JobChange change = jobChange(other, job_);
   live_.request(job_);
+  if (selection_.selected() && !findThing(job_, selection_.selected())) selection_.select({});
   Q_EMIT jobChanged(change);
 }
 

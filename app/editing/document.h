@@ -13,6 +13,7 @@
 #include "editing/selection.h"
 #include "job/job.h"
 #include "job/job_change.h"
+#include "jobfile/job_lock.h"
 
 namespace baywright {
 
@@ -67,6 +68,7 @@ class Document : public QObject {
   Selection selection_;
   LiveAssessment live_;
   QString path_;
+  std::optional<JobLock> lock_;
   bool recovered_ = false;
   bool readOnly_ = false;
 };

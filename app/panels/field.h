@@ -54,4 +54,8 @@ std::vector<Field> peopleFields(const Job& job, const Thing& thing);
 std::vector<Field> kitFields(const Job& job, const Thing& thing);
 std::vector<Field> scanFields(const Job& job, const Thing& thing);
 
+// Of the job itself.
+std::vector<Field> titleFields();
+std::vector<Field> requirementFields();
+
 }  // namespace baywright

@@ -23,11 +23,11 @@ constexpr int kNotMeasured = 5;
 
 }  // namespace
 
-PropertyForm::PropertyForm(Document& document, QWidget* parent) : QScrollArea(parent), document_(document) {
+PropertyForm::PropertyForm(Document& document, Source source, const QString& invitation, QWidget* parent)
+    : QScrollArea(parent), document_(document), source_(std::move(source)), invitation_(invitation) {
   setWidgetResizable(true);
   setFrameShape(QFrame::NoFrame);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  connect(&document_.selection(), &Selection::selectedChanged, this, &PropertyForm::rebuild);
   connect(&document_, &Document::jobChanged, this, &PropertyForm::refresh);
   rebuild();
 }
@@ -38,7 +38,7 @@ void PropertyForm::rebuild() {
   auto* layout = new QFormLayout(content);
   layout->setRowWrapPolicy(QFormLayout::WrapLongRows);
   layout->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-  std::vector<Field> fields = fieldsOf(document_.job(), document_.selection().selected());
+  std::vector<Field> fields = source_(document_);
   if (fields.empty()) {
     auto* invitation = new QLabel(
         tr("Select something on the plan or in the list: its numbers stand here and can be typed over."));
@@ -52,17 +52,12 @@ void PropertyForm::rebuild() {
 }
 
 void PropertyForm::refresh() {
-  const Job& job = document_.job();
-  const std::optional<Thing> thing = findThing(job, document_.selection().selected());
-  if (!thing) {
-    if (!rows_.empty()) document_.selection().select({});
-    return;
-  }
-  // Another kind of opening has other fields.
-  if (fieldsOf(job, thing->id).size() != rows_.size()) {
+  // Another kind of opening has other fields, and a thing that is gone has none.
+  if (source_(document_).size() != rows_.size()) {
     rebuild();
     return;
   }
+  const Job& job = document_.job();
   for (Row& row : rows_) {
     row.show(row.field.read(job), job.units);
     row.complaint->hide();

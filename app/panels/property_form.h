@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QScrollArea>
+#include <functional>
 #include <vector>
 
 #include "editing/document.h"
@@ -18,7 +19,13 @@ class PropertyForm : public QScrollArea {
   Q_OBJECT
 
  public:
-  explicit PropertyForm(Document& document, QWidget* parent = nullptr);
+  using Source = std::function<std::vector<Field>(const Document&)>;
+
+  /// `invitation` stands where there are no fields.
+  PropertyForm(Document& document, Source source, const QString& invitation, QWidget* parent = nullptr);
+
+ public Q_SLOTS:
+  void rebuild();  ///< the fields are others than before
 
  private:
   /// One row: the editor, what it shows and where it complains.
@@ -29,7 +36,6 @@ class PropertyForm : public QScrollArea {
     std::function<void(const FieldValue&, const UnitSystem&)> show;
   };
 
-  void rebuild();  ///< another thing, or another kind of it
   void refresh();  ///< the same fields, newer values
   void addRow(QFormLayout* layout, Field field);
   void commit(std::size_t row, const Result<FieldValue>& value);
@@ -39,6 +45,8 @@ class PropertyForm : public QScrollArea {
   void makeFlag(std::size_t row);
 
   Document& document_;
+  Source source_;
+  QString invitation_;
   std::vector<Row> rows_;
 };
 
