@@ -64,12 +64,18 @@ struct Search {
     return range;
   }
 
+  bool worksSomewhere(double side) const {
+    for (int i = 0; i <= kSteps; ++i)
+      if (works(distance(i), side)) return true;
+    return false;
+  }
+
   /// The farthest to the right that has a range; the model is the same to the left.
   double widest() const {
     double good = 0, bad = 2 * projector.distanceMax;
     while (bad - good > kEdge) {
       const double middle = 0.5 * (good + bad);
-      (rangeAt(middle) ? good : bad) = middle;
+      (worksSomewhere(middle) ? good : bad) = middle;
     }
     return good;
   }

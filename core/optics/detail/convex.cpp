@@ -58,52 +58,75 @@ class Riser {
   double top_ = -std::numeric_limits<double>::infinity();
 };
 
-void addCrossings(const Ring& first, const Ring& second, std::vector<double>& levels) {
-  for (std::size_t i = 0; i < first.size(); ++i) {
-    const Vec2& a = first[i];
-    const Vec2 along = first[i + 1 < first.size() ? i + 1 : 0] - a;
-    for (std::size_t j = 0; j < second.size(); ++j) {
-      const Vec2& c = second[j];
-      const Vec2 other = second[j + 1 < second.size() ? j + 1 : 0] - c;
-      const double turn = cross(along, other);
-      if (turn == 0) continue;
-      const double u = cross(c - a, other) / turn;
-      const double v = cross(c - a, along) / turn;
-      if (u > 0 && u < 1 && v > 0 && v < 1) levels.push_back(a.y() + u * along.y());
-    }
-  }
-}
-
 struct Extent {
   Span1 across;
   Span1 up;
-};
 
-Extent extentOf(const Ring& ring) {
-  Extent extent;
-  for (const Vec2& p : ring) {
-    extent.across.take(p.x());
-    extent.up.take(p.y());
+  void take(const Vec2& p) {
+    across.take(p.x());
+    up.take(p.y());
   }
-  return extent;
-}
+};
 
 bool overlap(const Span1& a, const Span1& b) {
   return a.low < b.high && b.low < a.high;
 }
 
+bool overlap(const Extent& a, const Extent& b) {
+  return overlap(a.across, b.across) && overlap(a.up, b.up);
+}
+
+struct Edge {
+  Vec2 start;
+  Vec2 along;
+  Extent extent;
+};
+
+struct RingEdges {
+  std::vector<Edge> edges;
+  Extent extent;
+
+  explicit RingEdges(const Ring& ring) {
+    edges.reserve(ring.size());
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+      const Vec2& next = ring[i + 1 < ring.size() ? i + 1 : 0];
+      Edge edge{ring[i], next - ring[i], {}};
+      edge.extent.take(ring[i]);
+      edge.extent.take(next);
+      extent.take(ring[i]);
+      edges.push_back(edge);
+    }
+  }
+};
+
+/// A crossing at an end of either edge needs no level of its own: every corner has one.
+void addCrossing(const Edge& first, const Edge& second, std::vector<double>& levels) {
+  const double turn = cross(first.along, second.along);
+  if (turn == 0) return;
+  const Vec2 between = second.start - first.start;
+  const double u = cross(between, second.along) / turn;
+  const double v = cross(between, first.along) / turn;
+  if (u > 0 && u < 1 && v > 0 && v < 1) levels.push_back(first.start.y() + u * first.along.y());
+}
+
 /// Heights of all corners and crossings, rising.
 std::vector<double> levelsOf(std::span<const Ring> rings) {
-  std::vector<Extent> extents;
   std::vector<double> levels;
+  std::vector<RingEdges> all;
+  all.reserve(rings.size());
   for (const Ring& ring : rings) {
-    extents.push_back(extentOf(ring));
+    all.emplace_back(ring);
     for (const Vec2& p : ring) levels.push_back(p.y());
   }
-  for (std::size_t i = 0; i < rings.size(); ++i)
-    for (std::size_t j = i + 1; j < rings.size(); ++j)
-      if (overlap(extents[i].across, extents[j].across) && overlap(extents[i].up, extents[j].up))
-        addCrossings(rings[i], rings[j], levels);
+  for (std::size_t i = 0; i < all.size(); ++i)
+    for (std::size_t j = i + 1; j < all.size(); ++j) {
+      if (!overlap(all[i].extent, all[j].extent)) continue;
+      for (const Edge& a : all[i].edges) {
+        if (!overlap(a.extent, all[j].extent)) continue;
+        for (const Edge& b : all[j].edges)
+          if (overlap(a.extent.up, b.extent.up)) addCrossing(a, b, levels);
+      }
+    }
   std::sort(levels.begin(), levels.end());
   return levels;
 }
@@ -152,7 +175,8 @@ double unionArea(std::span<const Ring> rings) {
 
   const std::vector<double> levels = levelsOf(rings);
   std::vector<Riser> waiting;
-  for (const Ring& ring : rings) waiting.emplace_back(ring);
+  for (const Ring& ring : rings)
+    if (ring.size() > 2) waiting.emplace_back(ring);
   std::stable_sort(waiting.begin(), waiting.end(),
                    [](const Riser& a, const Riser& b) { return a.bottom() > b.bottom(); });
   std::vector<Riser> active;

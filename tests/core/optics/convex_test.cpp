@@ -41,6 +41,7 @@ TEST(Convex, UnionCountsOverlapOnce) {
   EXPECT_NEAR(detail::unionArea(rings), 7, 1e-12);
   EXPECT_NEAR(detail::unionArea(std::vector<Ring>(5, rectangle(0, 0, 2, 2))), 4, 1e-12);
   EXPECT_EQ(detail::unionArea({}), 0);
+  EXPECT_NEAR(detail::unionArea(std::vector<Ring>{{}, rectangle(0, 0, 1, 1), {}}), 1, 1e-15);
 }
 
 TEST(Convex, UnionAgreesWithPolygonSets) {
