@@ -66,7 +66,7 @@ void LineworkPainter::draw(const Path& path) {
     QColor soft = path.verdict ? style_.theme.verdict(*path.verdict) : style_.theme.fill(path.layer);
     if (path.verdict) soft.setAlphaF(0.14F);
     brush = soft;
-  } else if (path.fill == Fill::Solid) {
+  } else if (path.fill == Fill::Full) {
     brush = path.layer == Layer::Floor ? style_.theme.floor : ink;
   } else if (path.fill == Fill::Poche) {
     brush = lit ? ink : style_.theme.poche;
@@ -125,7 +125,7 @@ void LineworkPainter::draw(const DimensionMark& dimension) {
   if (deviceLength <= 0) return;
   const QPointF along = (b - a) / deviceLength;
   const QColor ink = colour(dimension.layer, dimension.verdict, dimension.id);
-  painter_.setPen(pen(ink, LineWeight::Thin, LineDash::Solid));
+  painter_.setPen(pen(ink, LineWeight::Thin, LineDash::Continuous));
   if (dimension.offset != 0) {
     painter_.drawLine(device(dimension.from), a);
     painter_.drawLine(device(dimension.to), b);
@@ -136,7 +136,7 @@ void LineworkPainter::draw(const DimensionMark& dimension) {
     arrowhead(a, b);
     arrowhead(b, a);
   } else {
-    painter_.setPen(pen(ink, LineWeight::Thick, LineDash::Solid));
+    painter_.setPen(pen(ink, LineWeight::Thick, LineDash::Continuous));
     oblique(a, along);
     oblique(b, along);
   }
@@ -158,7 +158,7 @@ void LineworkPainter::draw(const Symbol& symbol) {
   painter_.save();
   painter_.translate(device(symbol.at));
   painter_.rotate(-symbol.angle * 180 / kPi);
-  painter_.setPen(pen(ink, LineWeight::Thick, LineDash::Solid));
+  painter_.setPen(pen(ink, LineWeight::Thick, LineDash::Continuous));
   painter_.setBrush(Qt::NoBrush);
   switch (symbol.kind) {
     case SymbolKind::StrikePoint:

@@ -8,8 +8,8 @@
 
 namespace baywright {
 
-/// What can hurt somebody in this bay, one sentence each: only what the active option contains. The last ones say what a
-/// plan cannot promise and who decides instead.
+/// What can hurt somebody in this bay, one sentence each: only what the active option contains. The last ones
+/// say what a plan cannot promise and who decides instead.
 struct Caution {
   std::string subject;  ///< "Swinging"
   std::string sentence;

@@ -18,7 +18,9 @@ constexpr double kMarginWidth = 36;
 constexpr double kGutter = 4;
 constexpr double kSymbol = 2.6;
 
-double marginAt(double widthMm) { return widthMm - kMarginWidth; }
+double marginAt(double widthMm) {
+  return widthMm - kMarginWidth;
+}
 
 Text cell(double x, double baseline, std::string text) {
   Text mark = textAt(Layer::Labels, {x, baseline}, std::move(text));
@@ -26,7 +28,9 @@ Text cell(double x, double baseline, std::string text) {
   return mark;
 }
 
-Path rule(double y, double widthMm) { return polyline(Layer::Labels, {{0, y}, {widthMm, y}}); }
+Path rule(double y, double widthMm) {
+  return polyline(Layer::Labels, {{0, y}, {widthMm, y}});
+}
 
 Block headerRow(double widthMm) {
   Block row;
@@ -43,7 +47,8 @@ Block headerRow(double widthMm) {
 }
 
 Block findingRow(const Finding& finding, const UnitSystem& units, double widthMm) {
-  const auto sentence = wrapText(finding.sentence, kBodyText, marginAt(widthMm) - kGutter - kSentenceAt, FontFace::Regular);
+  const auto sentence =
+      wrapText(finding.sentence, kBodyText, marginAt(widthMm) - kGutter - kSentenceAt, FontFace::Regular);
   const auto margin = wrapText(marginText(finding, units), kBodyText, kMarginWidth, FontFace::Regular);
   Block row;
   row.section = kSection;
@@ -53,13 +58,13 @@ Block findingRow(const Finding& finding, const UnitSystem& units, double widthMm
   const double first = -kRowPad - kBodyText;
   Symbol symbol;
   symbol.layer = Layer::Labels;
-  symbol.kind = verdictSymbol(finding.verdict);
+  symbol.kind = symbolOf(finding.verdict);
   symbol.at = {kSymbol / 2 + 0.5, first + kBodyText / 2};
   symbol.sizeMm = kSymbol;
   symbol.verdict = finding.verdict;
   row.marks.symbols.push_back(symbol);
 
-  row.marks.texts.push_back(cell(kWordAt, first, std::string(verdictWord(finding.verdict))));
+  row.marks.texts.push_back(cell(kWordAt, first, std::string(wordOf(finding.verdict))));
   row.marks.texts.back().bold = finding.verdict != Verdict::Clear;
   for (std::size_t i = 0; i < sentence.size(); ++i) {
     row.marks.texts.push_back(cell(kSentenceAt, first - static_cast<double>(i) * kLineStep, sentence[i]));
@@ -78,11 +83,13 @@ std::vector<Block> findingBlocks(const Job& job, const Assessment& assessment, d
   heading.section = kSection;
   std::vector<Block> blocks{std::move(heading)};
   if (assessment.findings.empty()) {
-    blocks.push_back(paragraphBlock("Nothing has been checked yet: the job has no room or no people.", widthMm));
+    blocks.push_back(
+        paragraphBlock("Nothing has been checked yet: the job has no room or no people.", widthMm));
     return blocks;
   }
   blocks.push_back(headerRow(widthMm));
-  for (const Finding& finding : assessment.findings) blocks.push_back(findingRow(finding, job.units, widthMm));
+  for (const Finding& finding : assessment.findings)
+    blocks.push_back(findingRow(finding, job.units, widthMm));
   blocks.push_back(spaceBlock(kSectionGap));
   return blocks;
 }

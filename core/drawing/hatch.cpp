@@ -110,11 +110,11 @@ std::optional<Path> hatchOf(const Path& area, double spacing) {
   hatch.verdict = area.verdict;
   hatch.id = area.id;
   hatch.weight = LineWeight::Thin;
-  hatch.dash = LineDash::Solid;
+  hatch.dash = LineDash::Continuous;
   if (*area.verdict == Verdict::Tight) {
     hatch.rings = dots(area.rings, spacing);
     hatch.closed = true;
-    hatch.fill = Fill::Solid;
+    hatch.fill = Fill::Full;
   } else {
     hatch.rings = hatchLines(area.rings, spacing, kPi / 4);
     if (*area.verdict == Verdict::Unknown) {

@@ -7,24 +7,24 @@ const std::array<LayerStyle, 18>& layerStyles() {
   using enum LineWeight;
   using enum LineDash;
   static constexpr std::array<LayerStyle, 18> styles{{
-      {Layer::Floor, "Floor", "Floor", Thin, Solid},
+      {Layer::Floor, "Floor", "Floor", Thin, Continuous},
       {Layer::SwingBound, "Swing bound", "Farthest reach of a swing with straight wrists", Thin, Dashed},
-      {Layer::SwingClearance, "Swing clearance", "Clearance asked for around the swing", Thin, Solid},
-      {Layer::Swing, "Swing", "Space that body and club sweep through", Thin, Solid},
+      {Layer::SwingClearance, "Swing clearance", "Clearance asked for around the swing", Thin, Continuous},
+      {Layer::Swing, "Swing", "Space that body and club sweep through", Thin, Continuous},
       {Layer::Capture, "Capture", "Shots that the screen catches", Thin, DashDot},
       {Layer::Rebound, "Rebound", "Where a ball may come back", Thin, Dotted},
       {Layer::Beam, "Beam", "Light from the projector", Thin, DashDot},
-      {Layer::Walls, "Walls", "Walls, cut", Thick, Solid},
-      {Layer::Openings, "Openings", "Doors and windows", Thin, Solid},
+      {Layer::Walls, "Walls", "Walls, cut", Thick, Continuous},
+      {Layer::Openings, "Openings", "Doors and windows", Thin, Continuous},
       {Layer::Overhead, "Overhead", "Above the cut: ceiling edges, beams, tracks", Thin, Dashed},
-      {Layer::Fixtures, "Fixtures", "What stands in the room", Thin, Solid},
+      {Layer::Fixtures, "Fixtures", "What stands in the room", Thin, Continuous},
       {Layer::Ways, "Ways", "Way out, and where it is narrowest", Thin, DashDot},
-      {Layer::Bay, "Bay", "Frame, screen, mat, projector", Thin, Solid},
-      {Layer::People, "People", "Where people stand", Thin, Solid},
-      {Layer::Survey, "Survey", "Readings and how sure the corners are", Thin, Solid},
-      {Layer::Tightest, "Tightest", "Where a finding is tightest", Thick, Solid},
-      {Layer::Dimensions, "Dimensions", "Dimensions", Thin, Solid},
-      {Layer::Labels, "Labels", "Names", Thin, Solid},
+      {Layer::Bay, "Bay", "Frame, screen, mat, projector", Thin, Continuous},
+      {Layer::People, "People", "Where people stand", Thin, Continuous},
+      {Layer::Survey, "Survey", "Readings and how sure the corners are", Thin, Continuous},
+      {Layer::Tightest, "Tightest", "Where a finding is tightest", Thick, Continuous},
+      {Layer::Dimensions, "Dimensions", "Dimensions", Thin, Continuous},
+      {Layer::Labels, "Labels", "Names", Thin, Continuous},
   }};
   return styles;
 }

@@ -35,7 +35,7 @@ constexpr double lineWidthMm(LineWeight weight) {
   return weight == LineWeight::Thick ? 0.5 : 0.25;
 }
 
-enum class LineDash { Solid, Dashed, DashDot, Dotted };
+enum class LineDash { Continuous, Dashed, DashDot, Dotted };
 
 struct LayerStyle {
   Layer layer;

@@ -11,7 +11,7 @@
 namespace baywright::detail {
 namespace {
 
-constexpr double kSample = 12;     // width of a line or a patch
+constexpr double kSample = 12;  // width of a line or a patch
 constexpr double kRowHeight = 4.4;
 constexpr double kTextAt = 15;
 constexpr double kPatchHeight = 3.4;
@@ -35,7 +35,7 @@ Entry lineEntry(const LayerStyle& style) {
 
 Entry verdictEntry(Verdict verdict) {
   Entry entry;
-  entry.text = std::string(verdictWord(verdict)) + " (" + std::string(verdictHatchName(verdict)) + ")";
+  entry.text = std::string(wordOf(verdict)) + " (" + std::string(hatchNameOf(verdict)) + ")";
   const double pad = (kRowHeight - kPatchHeight) / 2;
   Path patch = rectangle(Layer::Swing, {Vec2(0, pad - kRowHeight), Vec2(kSample, -pad)});
   patch.fill = Fill::Soft;
@@ -76,7 +76,8 @@ std::vector<Block> legendBlocks(const Linework& shown, double widthMm) {
   const std::size_t rows = (entries.size() + kColumns - 1) / kColumns;
   block.heightMm = static_cast<double>(rows) * kRowHeight + kSectionGap;
   for (std::size_t i = 0; i < entries.size(); ++i) {
-    const Vec2 corner(static_cast<double>(i / rows) * columnWidth, -static_cast<double>(i % rows) * kRowHeight);
+    const Vec2 corner(static_cast<double>(i / rows) * columnWidth,
+                      -static_cast<double>(i % rows) * kRowHeight);
     block.marks.append(placed(entries[i].sample, {1, corner}));
     Text text = textAt(Layer::Labels, corner + Vec2(kTextAt, -(kRowHeight + kBodyText) / 2),
                        fitText(entries[i].text, kBodyText, columnWidth - kTextAt - 2, FontFace::Regular));

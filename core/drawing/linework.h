@@ -14,16 +14,17 @@ namespace baywright {
 
 /// How the inside of a closed path is filled. Hatches are lines in the drawing itself, never a brush of the
 /// painter, so that screen and paper agree.
-enum class Fill { None, Soft, Solid, Poche };
+enum class Fill { None, Soft, Full, Poche };
 
 /// Polygons with holes, or polylines, in drawing coordinates (x right, y up). Metres for views, millimetres
 /// of paper for sheets.
 struct Path {
   Layer layer = Layer::Fixtures;
-  std::vector<std::vector<Vec2>>
-      rings;  ///< closed: outlines and holes (even-odd); open: so many polylines, as in a hatch
+  /// Closed: outlines and holes (even-odd). Open: so many polylines, as in a hatch.
+  std::vector<std::vector<Vec2>> rings;
   bool closed = false;
   Fill fill = Fill::None;
+  bool stroked = true;               ///< false: the area alone; other paths draw its outline
   std::optional<Verdict> verdict;    ///< colours and hatches it as this verdict
   Id id;                             ///< what it belongs to; selects and hovers with it
   std::optional<LineWeight> weight;  ///< overrides the layer's

@@ -57,7 +57,7 @@ struct Frame {
     result.verdict = mark.verdict;
     result.id = mark.id;
     result.weight = LineWeight::Thin;
-    result.dash = LineDash::Solid;
+    result.dash = LineDash::Continuous;
     return result;
   }
 };
@@ -85,7 +85,7 @@ Path linesOf(const Frame& f) {
 Path arrowsOf(const Frame& f) {
   Path arrows = f.path();
   arrows.closed = true;
-  arrows.fill = Fill::Solid;
+  arrows.fill = Fill::Full;
   const double inward = f.arrowsInside() ? 1 : -1;
   for (const auto& [tip, side] : {std::pair{f.a, 1.0}, std::pair{f.b, -1.0}}) {
     const Vec2 base = tip + inward * side * kArrowLength * f.mm * f.dir;
@@ -179,7 +179,7 @@ Linework shapeOf(const Symbol& symbol, double unitsPerMm) {
   path.layer = symbol.layer;
   path.verdict = symbol.verdict;
   path.id = symbol.id;
-  path.dash = LineDash::Solid;
+  path.dash = LineDash::Continuous;
 
   Linework shape;
   if (!glyph.lines.empty()) {
@@ -191,7 +191,7 @@ Linework shapeOf(const Symbol& symbol, double unitsPerMm) {
     path.rings = std::move(glyph.areas);
     path.weight = LineWeight::Thin;
     path.closed = true;
-    path.fill = Fill::Solid;
+    path.fill = Fill::Full;
     shape.paths.push_back(path);
   }
   return shape;

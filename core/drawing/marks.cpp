@@ -37,7 +37,8 @@ Path areaOf(Layer layer, std::vector<std::vector<Vec2>> rings, Fill fill, Id id)
 }
 
 Path rectangle(Layer layer, const Eigen::AlignedBox2d& box, Id id) {
-  return polygon(layer, {box.min(), {box.max().x(), box.min().y()}, box.max(), {box.min().x(), box.max().y()}}, id);
+  return polygon(layer,
+                 {box.min(), {box.max().x(), box.min().y()}, box.max(), {box.min().x(), box.max().y()}}, id);
 }
 
 Path strokes(Layer layer, std::vector<std::vector<Vec2>> pieces, Id id) {

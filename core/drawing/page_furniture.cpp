@@ -50,7 +50,7 @@ std::string countsText(const Assessment& assessment) {
   for (const Verdict verdict : {Verdict::Blocked, Verdict::Tight, Verdict::Unknown, Verdict::Clear}) {
     const int count = assessment.count(verdict);
     if (count == 0) continue;
-    text += (text.empty() ? "" : ", ") + std::to_string(count) + " " + std::string(verdictWord(verdict));
+    text += (text.empty() ? "" : ", ") + std::to_string(count) + " " + std::string(wordOf(verdict));
   }
   return text.empty() ? "none" : text;
 }
@@ -74,9 +74,11 @@ Linework rulerMarks(const PageBox& frame) {
   const Vec2 corner(frame.min().x(), frame.max().y());
   Linework ruler;
   ruler.paths = {strokes(Layer::Labels, rulerPieces()), strokes(Layer::Labels, turnedDown(rulerPieces()))};
-  ruler.texts = {small({4 * kInch + 2, -2.5}, "100 mm and 4 in, across and down. If they measure anything else,"),
-                 small({4 * kInch + 2, -2.5 - kLineStep}, "print again at actual size (100 %) before you take a length "
-                                                          "from this sheet.")};
+  ruler.texts = {
+      small({4 * kInch + 2, -2.5}, "100 mm and 4 in, across and down. If they measure anything else,"),
+      small({4 * kInch + 2, -2.5 - kLineStep},
+            "print again at actual size (100 %) before you take a length "
+            "from this sheet.")};
   return placed(ruler, {1, corner});
 }
 
@@ -99,7 +101,8 @@ Linework signOffMarks(const Job& job, const Assessment& assessment, const PageBo
     baseline -= kLineStep;
     marks.texts.push_back(small({left, baseline}, std::move(line)));
   }
-  const std::array<std::pair<const char*, double>, 3> fields = {{{"name", 0.38}, {"signature", 0.38}, {"date", 0.24}}};
+  const std::array<std::pair<const char*, double>, 3> fields = {
+      {{"name", 0.38}, {"signature", 0.38}, {"date", 0.24}}};
   double lineY = box.min().y() + kPad + kBodyText + 1;
   for (const char* who : {"Fitter", "Customer"}) {
     double x = left;

@@ -29,8 +29,8 @@ Linework borderMarks(const PageBox& frame);
 /// Its lower right corner is that of the frame.
 Linework titleBlockMarks(const TitleBlock& fields, const PageBox& frame);
 
-/// Rulers of 100 mm and of 4 in along the top and the left border from the frame's upper left corner, by which a reader
-/// finds out whether a printer has shrunk the page in either direction.
+/// Rulers of 100 mm and of 4 in along the top and the left border from the frame's upper left corner, by
+/// which a reader finds out whether a printer has shrunk the page in either direction.
 Linework rulerMarks(const PageBox& frame);
 inline constexpr double kRulerWidth = 9;  ///< how far they reach into the frame
 

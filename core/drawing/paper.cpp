@@ -10,7 +10,9 @@ namespace {
 constexpr double kFilingEdge_mm = 20;
 constexpr double kOtherEdges_mm = 10;
 
-constexpr double inches(double value) { return value * 25.4; }
+constexpr double inches(double value) {
+  return value * 25.4;
+}
 
 // Small letters and digits only.
 std::string plain(std::string_view text) {
@@ -48,7 +50,9 @@ const std::array<PaperStyle, 16>& paperStyles() {
   return styles;
 }
 
-const PaperStyle& styleOf(PaperSize size) { return paperStyles()[static_cast<std::size_t>(size)]; }
+const PaperStyle& styleOf(PaperSize size) {
+  return paperStyles()[static_cast<std::size_t>(size)];
+}
 
 Result<PaperSize> parsePaper(std::string_view text) {
   const std::string wanted = plain(text);
@@ -70,7 +74,8 @@ PageBox pageBox(PaperSize size, Orientation orientation) {
 
 PageBox frameBox(PaperSize size, Orientation orientation) {
   const PageBox page = pageBox(size, orientation);
-  return {page.min() + Vec2(kFilingEdge_mm, kOtherEdges_mm), page.max() - Vec2(kOtherEdges_mm, kOtherEdges_mm)};
+  return {page.min() + Vec2(kFilingEdge_mm, kOtherEdges_mm),
+          page.max() - Vec2(kOtherEdges_mm, kOtherEdges_mm)};
 }
 
 }  // namespace baywright

@@ -10,7 +10,24 @@
 namespace baywright {
 
 /// Sheets of ISO 216 and ASME Y14.1.
-enum class PaperSize { A4, A3, A2, A1, A0, AnsiA, AnsiB, AnsiC, AnsiD, AnsiE, ArchA, ArchB, ArchC, ArchD, ArchE1, ArchE };
+enum class PaperSize {
+  A4,
+  A3,
+  A2,
+  A1,
+  A0,
+  AnsiA,
+  AnsiB,
+  AnsiC,
+  AnsiD,
+  AnsiE,
+  ArchA,
+  ArchB,
+  ArchC,
+  ArchD,
+  ArchE1,
+  ArchE
+};
 enum class Orientation { Portrait, Landscape };
 enum class PaperFamily { Iso, Ansi, Arch };
 
@@ -34,8 +51,8 @@ using PageBox = Eigen::AlignedBox2d;
 /// The whole sheet.
 PageBox pageBox(PaperSize size, Orientation orientation);
 
-/// Inside the border line: 20 mm on the filing edge, which is the left one, and 10 mm on the others (ISO 5457:1999, values
-/// from memory; kept for the ASME sizes too, whose own margins are of the same order).
+/// Inside the border line: 20 mm on the filing edge, which is the left one, and 10 mm on the others (ISO
+/// 5457:1999, values from memory; kept for the ASME sizes too, whose own margins are of the same order).
 PageBox frameBox(PaperSize size, Orientation orientation);
 
 }  // namespace baywright

@@ -71,7 +71,7 @@ std::span<const double> scaleLadder(ScaleFamily family) {
 
 std::string scaleText(double denominator) {
   for (const Architectural& row : kArchitectural) {
-    if (row.denominator == denominator) return std::string(row.inchesForAFoot) + " = 1′-0″";
+    if (row.denominator == denominator) return std::string(row.inchesForAFoot).append(" = 1′-0″");
   }
   const int decimals = denominator == std::round(denominator) ? 0 : 1;
   return "SCALE 1:" + formatNumber(denominator, decimals, UnitSystem{});
@@ -80,7 +80,7 @@ std::string scaleText(double denominator) {
 Result<double> parseScale(std::string_view text) {
   const auto ratio = ratioOf(text);
   if (ratio && *ratio >= 1 && *ratio <= kSmallestScale) return *ratio;
-  return fail("\"" + std::string(text) + "\" is no scale from 1:1 to 1:1000.", {},
+  return fail(std::string("\"").append(text).append("\" is no scale from 1:1 to 1:1000."), {},
               "Write it as 1:50 or as 1/4\" = 1'.");
 }
 

@@ -26,7 +26,8 @@ std::span<const double> scaleLadder(ScaleFamily family);
 /// "SCALE 1:50", or "1/4″ = 1′-0″" for a denominator of the architectural family; any other one as 1:n.
 std::string scaleText(double denominator);
 
-/// "1:50", "50", "1/4\" = 1'", "1/4 in = 1 ft". Refused: anything larger than the thing itself or smaller than 1:1000.
+/// "1:50", "50", "1/4\" = 1'", "1/4 in = 1 ft". Refused: anything larger than the thing itself or smaller
+/// than 1:1000.
 Result<double> parseScale(std::string_view text);
 
 }  // namespace baywright

@@ -21,14 +21,15 @@ struct SheetRequest {
 
 /// A scanned plan that lies under the linework of a page.
 struct PlacedImage {
-  Id scan;                                 ///< of Job::planScans
-  Mat3 pageMmFromPixel = Mat3::Identity();  ///< homography; pixel (0, 0) is the top left corner of the picture
-  PageBox clip;                            ///< nothing of it shows outside
+  Id scan;  ///< of Job::planScans
+  Mat3 pageMmFromPixel =
+      Mat3::Identity();  ///< homography; pixel (0, 0) is the top left corner of the picture
+  PageBox clip;          ///< nothing of it shows outside
   double opacity = 1;
 };
 
-/// One page, to be printed without fitting it to anything. Marks are millimetres on paper from the lower left corner,
-/// y up; underlays lie beneath them.
+/// One page, to be printed without fitting it to anything. Marks are millimetres on paper from the lower left
+/// corner, y up; underlays lie beneath them.
 struct SheetPage {
   std::string title;
   double widthMm = 0;

@@ -8,7 +8,8 @@ namespace {
 
 class Writer {
  public:
-  Writer(const std::vector<FlowBox>& boxes, const std::function<std::vector<PageBox>(std::size_t)>& boxesOfPage)
+  Writer(const std::vector<FlowBox>& boxes,
+         const std::function<std::vector<PageBox>(std::size_t)>& boxesOfPage)
       : boxes_(boxes), boxesOfPage_(boxesOfPage) {
     if (boxes_.empty()) addPage(0);
     enter(0);
@@ -52,7 +53,8 @@ class Writer {
 // The block's height and that of all it must not be parted from.
 double heightTogether(const std::vector<Block>& blocks, std::size_t first) {
   double height = blocks[first].heightMm;
-  for (std::size_t i = first; blocks[i].keepWithNext && i + 1 < blocks.size(); ++i) height += blocks[i + 1].heightMm;
+  for (std::size_t i = first; blocks[i].keepWithNext && i + 1 < blocks.size(); ++i)
+    height += blocks[i + 1].heightMm;
   return height;
 }
 

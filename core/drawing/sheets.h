@@ -28,9 +28,9 @@ struct SheetKind {
 
 std::span<const SheetKind> sheetKinds();
 
-/// All pages of one sheet. Pure: the same job, assessment and request give the same pages. Refused with a sentence: a name
-/// that is not in the table, a room without walls, a scale at which the drawing does not fit, naming the smallest paper
-/// and the largest scale that would do.
+/// All pages of one sheet. Pure: the same job, assessment and request give the same pages. Refused with a
+/// sentence: a name that is not in the table, a room without walls, a scale at which the drawing does not
+/// fit, naming the smallest paper and the largest scale that would do.
 Result<std::vector<SheetPage>> makeSheet(std::string_view name, const Job& job, const Assessment& assessment,
                                          const SheetRequest& request);
 

@@ -14,7 +14,8 @@ constexpr double kPad = 1.2;
 constexpr double kLeft = 55;
 constexpr double kRight = 135;
 
-// A field of the title block: its name small, its value under it. Box in millimetres from the block's lower left corner.
+// A field of the title block: its name small, its value under it. Box in millimetres from the block's lower
+// left corner.
 struct Field {
   PageBox box;
   std::string_view name;
@@ -40,7 +41,8 @@ Linework fieldMarks(const Field& field) {
   // A value that is too long is set smaller before it is cut.
   double height = field.valueHeight;
   if (textWidthMm(field.value, height, face) > width) height = kBodyText;
-  Text value = textAt(Layer::Labels, {left, field.box.min().y() + kPad + 0.4}, fitText(field.value, height, width, face));
+  Text value = textAt(Layer::Labels, {left, field.box.min().y() + kPad + 0.4},
+                      fitText(field.value, height, width, face));
   value.heightMm = height;
   value.bold = field.bold;
   if (!value.text.empty()) marks.texts.push_back(std::move(value));

@@ -14,11 +14,11 @@ std::string inUnit(double value, MarginUnit unit, const UnitSystem& units) {
     case MarginUnit::Length:
       return formatLength(value, units);
     case MarginUnit::Share:
-      return formatQuantity(value, Quantity::Ratio, units);
+      return formatQuantity(value, QuantityKind::Ratio, units);
     case MarginUnit::Angle:
       return formatAngle(value, units);
     case MarginUnit::Speed:
-      return formatQuantity(value, Quantity::Speed, units);
+      return formatQuantity(value, QuantityKind::Speed, units);
     case MarginUnit::Ratio:
       return formatNumber(value, 2, units);
   }
@@ -27,7 +27,7 @@ std::string inUnit(double value, MarginUnit unit, const UnitSystem& units) {
 
 }  // namespace
 
-std::string_view verdictWord(Verdict verdict) {
+std::string_view wordOf(Verdict verdict) {
   switch (verdict) {
     case Verdict::Clear:
       return "clear";
@@ -41,7 +41,7 @@ std::string_view verdictWord(Verdict verdict) {
   return "";
 }
 
-SymbolKind verdictSymbol(Verdict verdict) {
+SymbolKind symbolOf(Verdict verdict) {
   switch (verdict) {
     case Verdict::Clear:
       return SymbolKind::Tick;
@@ -55,7 +55,7 @@ SymbolKind verdictSymbol(Verdict verdict) {
   return SymbolKind::Question;
 }
 
-std::string_view verdictHatchName(Verdict verdict) {
+std::string_view hatchNameOf(Verdict verdict) {
   switch (verdict) {
     case Verdict::Clear:
       return "no hatch";

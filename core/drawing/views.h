@@ -3,6 +3,7 @@
 
 #include "clearance/assessment.h"
 #include "drawing/linework.h"
+#include "drawing/swing_outline.h"
 #include "job/job.h"
 
 namespace baywright {
@@ -38,5 +39,15 @@ Vec2 viewFromWorld(ViewKind view, const Job& job, const Vec3& world);
 /// same linework.
 Linework viewLinework(ViewKind view, const Job& job, const Assessment& assessment,
                       const ViewOptions& options);
+
+/// viewLinework() for job after job, as while something is dragged: keeps the outlines of swings that did not
+/// change. It never gives another answer. One thread at a time.
+class ViewDrawer {
+ public:
+  Linework draw(ViewKind view, const Job& job, const Assessment& assessment, const ViewOptions& options);
+
+ private:
+  SwingOutlines outlines_;
+};
 
 }  // namespace baywright

@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
+
+#include "drawing/fixture_outline.h"
+#include "drawing/marks.h"
+#include "drawing/plan_parts.h"
+#include "drawing/text_width.h"
+#include "drawing/wall_bands.h"
+#include "job/room_geometry.h"
+#include "units/length_text.h"
+
+namespace baywright::detail {
+namespace {
+
+// Places for a label around a point: on it, then below, above, and farther off.
+std::vector<Text> around(const Board& board, Text label) {
+  const double step = board.mm(label.heightMm * 1.8);
+  label.anchor = TextAnchor::Centre;
+  label.at.y() -= board.mm(label.heightMm / 2);
+  std::vector<Text> candidates;
+  for (const int rows : {0, -1, 1, -2, 2, -3, 3}) {
+    candidates.push_back(label);
+    candidates.back().at.y() += rows * step;
+  }
+  return candidates;
+}
+
+// True where the edge from a to b runs along a wall: the wall is its line already.
+bool alongWall(const std::vector<WallLine>& lines, const Vec2& a, const Vec2& b) {
+  constexpr double kOnWall = 1e-3;  // a millimetre: nobody sees two lines there
+  return std::any_of(lines.begin(), lines.end(), [&](const WallLine& line) {
+    return std::abs((a - line.start).dot(line.inward)) < kOnWall &&
+           std::abs((b - line.start).dot(line.inward)) < kOnWall;
+  });
+}
+
+std::string ceilingText(const CeilingPart& part, const Ring& region, const UnitSystem& units) {
+  if (!part.height.known) return "ceiling height not measured";
+  double low = part.heightAt(region.front());
+  double high = low;
+  for (const Vec2& corner : region) {
+    low = std::min(low, part.heightAt(corner));
+    high = std::max(high, part.heightAt(corner));
+  }
+  std::string text = "ceiling " + formatLength(low, units);
+  if (high - low > displayStep(units)) text += " to " + formatLength(high, units);
+  return text;
+}
+
+// An arrow up the slope through the middle of the region.
+void drawSlope(Board& board, const CeilingPart& part, const Vec2& middle) {
+  if (part.slope.norm() < 1e-6) return;
+  const Vec2 up = part.slope.normalized();
+  const double half = board.mm(8);
+  const Vec2 foot = middle - board.mm(6) * leftOf(up) - half * up;
+  const Vec2 tip = foot + 2 * half * up;
+  const Vec2 barb = board.mm(2) * up;
+  Path arrow = strokes(
+      Layer::Overhead,
+      {{foot, tip}, {tip - barb + board.mm(0.8) * leftOf(up), tip, tip - barb - board.mm(0.8) * leftOf(up)}},
+      part.id);
+  arrow.dash = LineDash::Continuous;
+  board.add(std::move(arrow));
+}
+
+}  // namespace
+
+void drawFloorAndWalls(Board& board, const ViewInput& input) {
+  const Room& room = input.job.room;
+  if (room.walls.empty()) return;
+  Path floor = areaOf(Layer::Floor, {outline(room)}, Fill::Soft);
+  floor.stroked = false;
+  board.add(std::move(floor));
+  for (WallBand& band : wallBands(room)) {
+    Path solid = areaOf(Layer::Walls, std::move(band.solids), Fill::Poche, band.wall);
+    solid.stroked = false;
+    solid.weight = LineWeight::Thin;
+    board.add(std::move(solid));
+    board.add(strokes(Layer::Walls, std::move(band.edges), band.wall));
+  }
+}
+
+void drawCeiling(Board& board, const ViewInput& input) {
+  const Room& room = input.job.room;
+  const auto lines = wallLines(room);
+  for (const CeilingPart& part : room.ceiling) {
+    const Ring region = ceilingRegion(room, part);
+    if (region.size() < 3) continue;
+    std::vector<std::vector<Vec2>> edges;
+    for (std::size_t i = 0; i < region.size(); ++i) {
+      const Vec2& next = region[(i + 1) % region.size()];
+      if (!alongWall(lines, region[i], next)) edges.push_back({region[i], next});
+    }
+    if (!edges.empty()) board.add(strokes(Layer::Overhead, std::move(edges), part.id));
+    if (!input.options.labels) continue;
+    const Vec2 middle = centroid(Polygon{region, {}});
+    drawSlope(board, part, middle);
+    Text label = textAt(Layer::Labels, middle, ceilingText(part, region, input.job.units));
+    label.heightMm = 1.8;
+    label.id = part.id;
+    label.onGround = true;
+    board.addWhereFree(around(board, label));
+  }
+}
+
+void drawFixtures(Board& board, const ViewInput& input) {
+  for (const Fixture& fixture : input.job.room.fixtures) {
+    const bool overhead = fixture.bottom.value >= kPlanCut;
+    const Ring ring = outlineOf(fixture.shape);
+    Path outline = polygon(overhead ? Layer::Overhead : Layer::Fixtures, ring, fixture.id);
+    if (fixture.kind == FixtureKind::Column) outline.fill = Fill::Poche;
+    if (!overhead && fixture.kind != FixtureKind::Column) outline.fill = Fill::Soft;
+    board.add(std::move(outline));
+    if (fixture.kind == FixtureKind::Light && ring.size() >= 4) {
+      const std::size_t quarter = ring.size() / 4;
+      board.add(strokes(Layer::Overhead, {{ring[0], ring[2 * quarter]}, {ring[quarter], ring[3 * quarter]}},
+                        fixture.id));
+    }
+  }
+}
+
+void drawFixtureNames(Board& board, const ViewInput& input) {
+  for (const Fixture& fixture : input.job.room.fixtures) {
+    if (fixture.name.empty()) continue;
+    const Ring ring = outlineOf(fixture.shape);
+    Text label = textAt(Layer::Labels, centroid(Polygon{ring, {}}), fixture.name);
+    label.heightMm = 1.8;
+    label.id = fixture.id;
+    label.onGround = true;
+    board.addWhereFree(around(board, label));
+  }
+}
+
+}  // namespace baywright::detail
