@@ -11,7 +11,6 @@
 #include "flight/capture.h"
 #include "flight/danger_zone.h"
 #include "flight/fan.h"
-#include "flight/fan.h"
 #include "flight/rebound.h"
 #include "geometry/frames.h"
 #include "job/golfer.h"
@@ -67,7 +66,7 @@ struct BallZone {
   Capture capture;
   std::optional<double> heightAtScreen;  ///< of the mean shot's centre
   std::vector<Vec2> window;  ///< captureWindow: (direction, launch angle) that cross the screen's face
-  Fan fan;  ///< shots within two standard deviations
+  Fan fan;                   ///< shots within two standard deviations
   std::optional<ReboundSafety> rebound;
   std::optional<DangerZone> danger;
 };
@@ -84,7 +83,9 @@ struct Way {
   Id exit;
   std::vector<Vec2>
       path;  ///< world plan, from the strike point to the middle of the exit; empty: no way at all
-  double clearWidth = 0;        ///< metres, of its narrowest place
+  double clearWidth = 0;        ///< metres, of its narrowest place up to the exit
+  double throughWidth = 0;      ///< the same out through the exit
+  double sigma = 0;             ///< standard uncertainty of clearWidth
   Vec2 narrowA = Vec2::Zero();  ///< the two points it squeezes between
   Vec2 narrowB = Vec2::Zero();
   Verdict verdict = Verdict::Unknown;
@@ -92,11 +93,11 @@ struct Way {
 
 /// Everything that follows from a job: the one source of every view, every sheet and the command line.
 struct Assessment {
-  std::vector<Finding> findings;        ///< worst first; equally bad ones in the order of their keys
-  std::vector<Quantity> quantities;  ///< by name
-  std::vector<SwingZone> swings;        ///< golfers and clubs in the job's order
-  std::optional<PictureZone> picture;   ///< none without a projector, or when it makes no picture
-  std::vector<BallZone> balls;          ///< one a hand in use, right first
+  std::vector<Finding> findings;       ///< worst first; equally bad ones in the order of their keys
+  std::vector<Quantity> quantities;    ///< by name
+  std::vector<SwingZone> swings;       ///< golfers and clubs in the job's order
+  std::optional<PictureZone> picture;  ///< none without a projector, or when it makes no picture
+  std::vector<BallZone> balls;         ///< one a hand in use, right first
   std::vector<DoorSweep> doors;
   std::vector<Way> ways;
   std::shared_ptr<const std::vector<RoomObstacle>> obstacles;  ///< never null

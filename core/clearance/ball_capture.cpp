@@ -74,8 +74,9 @@ void addBreaking(CheckResult& result, const CheckInput& input, const BallSetting
     finding.verdict = verdictOf(*finding.margin);
     const BayPose& bay = input.option.placement.bay;
     finding.points = std::pair(worldFromBay(bay, ball.zone.ball), worldFromBay(bay, hit.arrival.position));
-    finding.sentence = finding.subject + ": " + share(hit.share, input) + " meet " + what->name + " at up to " +
-                       formatQuantity(hit.arrival.velocity.norm(), QuantityKind::Speed, input.job.units) + ".";
+    finding.sentence =
+        finding.subject + ": " + share(hit.share, input) + " meet " + what->name + " at up to " +
+        formatQuantity(hit.arrival.velocity.norm(), QuantityKind::Speed, input.job.units) + ".";
     result.findings.push_back(std::move(finding));
   }
 }
@@ -83,10 +84,12 @@ void addBreaking(CheckResult& result, const CheckInput& input, const BallSetting
 void addFigures(CheckResult& result, const BallSetting& ball) {
   const std::string_view hand = ball.zone.hand == Hand::Right ? "right" : "left";
   for (const MeetsRow& row : kRows) {
-    result.figures.push_back({figureName({"ball", hand, "share", row.figure}), ball.zone.capture.of(row.meets), "1"});
+    result.figures.push_back(
+        {figureName({"ball", hand, "share", row.figure}), ball.zone.capture.of(row.meets), "1"});
   }
   if (ball.zone.heightAtScreen) {
-    result.figures.push_back({figureName({"ball", hand, "height_at_screen"}), *ball.zone.heightAtScreen, "m"});
+    result.figures.push_back(
+        {figureName({"ball", hand, "height_at_screen"}), *ball.zone.heightAtScreen, "m"});
   }
 }
 

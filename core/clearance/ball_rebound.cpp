@@ -7,8 +7,8 @@
 namespace baywright {
 namespace {
 
-/// Standard uncertainty of the returning speed as a share of it. It follows the screen's restitution, for which no
-/// figure is published and which few have measured (invented).
+/// Standard uncertainty of the returning speed as a share of it. It follows the screen's restitution, for
+/// which no figure is published and which few have measured (invented).
 constexpr double kSpeedShare = 0.2;
 
 std::string distanceText(const CheckInput& input, const ReboundSafety& safety) {
@@ -33,24 +33,26 @@ CheckResult checkBallRebound(const CheckInput& input) {
     finding.subjects = {input.option.kit.screen.id};
     finding.subject = right ? "Rebound toward a right-hander" : "Rebound toward a left-hander";
     finding.unit = MarginUnit::Speed;
-    finding.margin =
-        Uncertain{input.job.requirements.reboundSpeed - worst.speedAtStrike, kSpeedShare * worst.speedAtStrike};
+    finding.margin = Uncertain{input.job.requirements.reboundSpeed - worst.speedAtStrike,
+                               kSpeedShare * worst.speedAtStrike};
     finding.verdict = verdictOf(*finding.margin);
     const BayPose& bay = input.option.placement.bay;
     finding.points = std::pair(worldFromBay(bay, ball.zone.ball), worldFromBay(bay, worst.rest));
     const auto speed = [&](double v) { return formatQuantity(v, QuantityKind::Speed, input.job.units); };
-    finding.sentence =
-        worst.speedAtStrike > 0
-            ? finding.subject + ": a ball comes back at up to " + speed(worst.speedAtStrike) + ", " +
-                  speed(input.job.requirements.reboundSpeed) + " is allowed." + distanceText(input, safety)
-            : finding.subject + ": balls stop " + formatLength(worst.reach, input.job.units) + " from the screen.";
+    finding.sentence = worst.speedAtStrike > 0
+                           ? finding.subject + ": a ball comes back at up to " + speed(worst.speedAtStrike) +
+                                 ", " + speed(input.job.requirements.reboundSpeed) + " is allowed." +
+                                 distanceText(input, safety)
+                           : finding.subject + ": balls stop " + formatLength(worst.reach, input.job.units) +
+                                 " from the screen.";
     finding.source = "restitution of the screen as entered, no published figure; limit as agreed in the job";
     result.findings.push_back(std::move(finding));
     result.figures.push_back({figureName({"ball", hand, "rebound", "speed"}), worst.speedAtStrike, "m/s"});
     result.figures.push_back({figureName({"ball", hand, "rebound", "reach"}), worst.reach, "m"});
     result.figures.push_back({figureName({"ball", hand, "rebound", "energy"}), worst.energyIn, "J"});
     if (safety.smallestDistance) {
-      result.figures.push_back({figureName({"ball", hand, "rebound", "smallest_distance"}), *safety.smallestDistance, "m"});
+      result.figures.push_back(
+          {figureName({"ball", hand, "rebound", "smallest_distance"}), *safety.smallestDistance, "m"});
     }
   }
   return result;

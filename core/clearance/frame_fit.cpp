@@ -64,7 +64,8 @@ void addMissing(CheckResult& result, const CheckInput& input, const Aspect& aspe
   const auto worst = tightest(putOf(input, *aspect.room), input.obstacles, {&index, 1});
   if (!worst || verdictOf(worst->margin) == Verdict::Clear) return;
   const RoomObstacle& obstacle = input.obstacles[index];
-  Finding finding = findingOf(input, std::string(aspect.name) + "/missing/" + idText(obstacle.id), obstacle.id);
+  Finding finding =
+      findingOf(input, std::string(aspect.name) + "/missing/" + idText(obstacle.id), obstacle.id);
   const auto sameKey = [&](const Finding& other) { return other.key == finding.key; };
   if (std::any_of(result.findings.begin(), result.findings.end(), sameKey)) return;
   finding.sentence = "Measure " + obstacle.missing + ": the frame may not fit.";

@@ -9,11 +9,11 @@
 namespace baywright {
 namespace {
 
-/// Standard uncertainty of a projector's light as a share of what is stated: ISO/IEC 21118 lets one deliver 80 %
-/// of it (value from memory), and lamps fade.
+/// Standard uncertainty of a projector's light as a share of what is stated: ISO/IEC 21118 lets one deliver
+/// 80 % of it (value from memory), and lamps fade.
 constexpr double kLumensShare = 0.10;
-/// Standard uncertainty of the uniformity: the projector's own fall-off toward the corners is not in its data sheet
-/// (invented).
+/// Standard uncertainty of the uniformity: the projector's own fall-off toward the corners is not in its data
+/// sheet (invented).
 constexpr double kUniformitySigma = 0.03;
 
 Finding blank(const CheckInput& input, const char* aspect) {
@@ -31,9 +31,12 @@ void addUniformity(CheckResult& result, const CheckInput& input, const Brightnes
   finding.unit = MarginUnit::Share;
   finding.margin = Uncertain{brightness.uniformity - input.job.requirements.uniformity, kUniformitySigma};
   finding.verdict = verdictOf(*finding.margin);
-  const auto share = [&](double value) { return formatQuantity(value, QuantityKind::Ratio, input.job.units); };
+  const auto share = [&](double value) {
+    return formatQuantity(value, QuantityKind::Ratio, input.job.units);
+  };
   finding.sentence = "The darkest of nine points of the picture has " + share(brightness.uniformity) +
-                     " of the light of the brightest; " + share(input.job.requirements.uniformity) + " are wanted.";
+                     " of the light of the brightest; " + share(input.job.requirements.uniformity) +
+                     " are wanted.";
   finding.source = "nine points as in ISO/IEC 21118; limit as agreed in the job's requirements";
   result.findings.push_back(std::move(finding));
 }
@@ -48,7 +51,9 @@ void addContrast(CheckResult& result, const CheckInput& input, const Brightness&
   const double sigma = std::abs(with(1 + kLumensShare) - with(1 - kLumensShare)) / 2;
   finding.margin = Uncertain{brightness.contrast - required.contrast, sigma};
   finding.verdict = verdictOf(*finding.margin);
-  const auto lux = [&](double value) { return formatQuantity(value, QuantityKind::Illuminance, input.job.units); };
+  const auto lux = [&](double value) {
+    return formatQuantity(value, QuantityKind::Illuminance, input.job.units);
+  };
   finding.sentence = "With " + lux(required.ambient) + " of room light the contrast is " +
                      formatNumber(brightness.contrast, 1, input.job.units) + " to 1; " +
                      formatNumber(required.contrast, 1, input.job.units) + " to 1 is wanted";

@@ -30,9 +30,12 @@ constexpr std::string_view kAgreed = "as agreed in the job's requirements";
 const std::array kAspects = {
     Aspect{"coverage", MarginUnit::Share, [](const MountMargins& m) { return m.coverage; }, kAgreed},
     Aspect{"spill", MarginUnit::Share, [](const MountMargins& m) { return m.spill; }, kAgreed},
-    Aspect{"zoom", MarginUnit::Ratio, [](const MountMargins& m) { return std::min(m.zoomWide, m.zoomLong); }, kMaker},
-    Aspect{"focus", MarginUnit::Length, [](const MountMargins& m) { return std::min(m.focusNear, m.focusFar); }, kMaker},
-    Aspect{"shift", MarginUnit::Share, [](const MountMargins& m) { return std::min(m.shiftUp, m.shiftSide); }, kMaker},
+    Aspect{"zoom", MarginUnit::Ratio, [](const MountMargins& m) { return std::min(m.zoomWide, m.zoomLong); },
+           kMaker},
+    Aspect{"focus", MarginUnit::Length,
+           [](const MountMargins& m) { return std::min(m.focusNear, m.focusFar); }, kMaker},
+    Aspect{"shift", MarginUnit::Share, [](const MountMargins& m) { return std::min(m.shiftUp, m.shiftSide); },
+           kMaker},
     Aspect{"keystone", MarginUnit::Angle, [](const MountMargins& m) { return m.keystone; }, kMaker},
 };
 
@@ -59,14 +62,17 @@ std::string sentenceOf(const CheckInput& input, const Picture& picture, std::str
            number(projector.throwMin) + " to " + number(projector.throwMax) + ".";
   }
   if (aspect == "focus") {
-    return "The picture is thrown " + formatLength(picture.throwDistance, units) + "; the lens focuses from " +
-           formatLength(projector.distanceMin, units) + " to " + formatLength(projector.distanceMax, units) + ".";
+    return "The picture is thrown " + formatLength(picture.throwDistance, units) +
+           "; the lens focuses from " + formatLength(projector.distanceMin, units) + " to " +
+           formatLength(projector.distanceMax, units) + ".";
   }
   if (aspect == "shift") {
     return "The lens is shifted by " + share(mount.shiftUp) + " up and " + share(mount.shiftSide) +
-           " sideways; it can do " + share(projector.shiftUpMax) + " and " + share(projector.shiftSideMax) + ".";
+           " sideways; it can do " + share(projector.shiftUpMax) + " and " + share(projector.shiftSideMax) +
+           ".";
   }
-  return "The projector looks " + formatAngle(std::max(std::abs(picture.keystoneAcross), std::abs(picture.keystoneUp)), units) +
+  return "The projector looks " +
+         formatAngle(std::max(std::abs(picture.keystoneAcross), std::abs(picture.keystoneUp)), units) +
          " askew at the screen; it can correct " + formatAngle(projector.keystoneMax, units) + ".";
 }
 
@@ -90,7 +96,8 @@ void addAspects(CheckResult& result, const CheckInput& input, const Picture& pic
       return aspect.margin(mountMargins(moved, projector, mount, needsOf(input)));
     });
     const double margin = aspect.margin(margins);
-    finding.margin = Uncertain{std::abs(margin) < kAimTolerance ? 0 : margin, sigma < kAimTolerance ? 0 : sigma};
+    finding.margin =
+        Uncertain{std::abs(margin) < kAimTolerance ? 0 : margin, sigma < kAimTolerance ? 0 : sigma};
     finding.verdict = verdictOf(*finding.margin);
     finding.unit = aspect.unit;
     finding.points = std::pair(worldFromBay(bay, mount.lens),
@@ -108,7 +115,8 @@ void addCorners(CheckResult& result, const CheckInput& input, const PictureZone&
   finding.margin = Uncertain{-zone.corners.overshoot / input.option.kit.projector.panelWidth, 0};
   finding.verdict = Verdict::Blocked;
   finding.unit = MarginUnit::Share;
-  finding.sentence = "A corner of the screen lies " + formatNumber(zone.corners.overshoot, 0, input.job.units) +
+  finding.sentence = "A corner of the screen lies " +
+                     formatNumber(zone.corners.overshoot, 0, input.job.units) +
                      " pixels outside the picture: moving corners cannot reach it.";
   finding.source = "pinhole geometry";
   result.findings.push_back(std::move(finding));
@@ -130,10 +138,13 @@ void addFigures(CheckResult& result, const CheckInput& input, const PictureZone&
   add("keystone_up", p.keystoneUp, "rad");
   add("pixel_loss", zone.corners.pixelLoss, "1");
   add("light_loss", zone.corners.lightLoss, "1");
-  constexpr std::array<std::string_view, 4> kCorners = {"top_left", "top_right", "bottom_right", "bottom_left"};
+  constexpr std::array<std::string_view, 4> kCorners = {"top_left", "top_right", "bottom_right",
+                                                        "bottom_left"};
   for (std::size_t i = 0; i < 4; ++i) {
-    result.figures.push_back({figureName({"picture.corner", kCorners[i], "x"}), zone.corners.moves[i].x(), "px"});
-    result.figures.push_back({figureName({"picture.corner", kCorners[i], "y"}), zone.corners.moves[i].y(), "px"});
+    result.figures.push_back(
+        {figureName({"picture.corner", kCorners[i], "x"}), zone.corners.moves[i].x(), "px"});
+    result.figures.push_back(
+        {figureName({"picture.corner", kCorners[i], "y"}), zone.corners.moves[i].y(), "px"});
   }
   if (p.litOnPanel.empty()) return;
   const PixelSize pixel = pixelSize(p, p.litOnPanel);

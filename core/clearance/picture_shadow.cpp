@@ -39,17 +39,20 @@ void addFixed(CheckResult& result, const CheckInput& input, const PictureZone& z
   const std::vector<LightBlocker> blockers = lightBlockers(input.obstacles, input.option.placement.bay);
   std::vector<Solid> solids;
   for (const LightBlocker& blocker : blockers) solids.push_back(blocker.inBay);
-  const double sigma = sigmaFromLens(
-      input.option, [&](const Picture& moved) { return obstructionBy(moved, std::span<const Solid>(solids)).share; });
+  const double sigma = sigmaFromLens(input.option, [&](const Picture& moved) {
+    return obstructionBy(moved, std::span<const Solid>(solids)).share;
+  });
   finding.margin = Uncertain{input.job.requirements.obstruction - zone.obstructions.share, sigma};
   finding.verdict = verdictOf(*finding.margin);
   if (const Obstruction* largest = largestOf(zone.obstructions)) {
     const RoomObstacle& what = input.obstacles[blockers[largest->obstacle].index];
     finding.subjects.push_back(what.id);
-    finding.points = std::pair(worldFromBay(input.option.placement.bay, input.option.placement.projector.lens),
-                               what.bounds.centre());
-    finding.sentence = "Picture: " + shareText(input, zone.obstructions.share) + " are in the shadow of what is fixed, most by " +
-                       what.name + "; " + shareText(input, input.job.requirements.obstruction) + " are allowed.";
+    finding.points =
+        std::pair(worldFromBay(input.option.placement.bay, input.option.placement.projector.lens),
+                  what.bounds.centre());
+    finding.sentence = "Picture: " + shareText(input, zone.obstructions.share) +
+                       " are in the shadow of what is fixed, most by " + what.name + "; " +
+                       shareText(input, input.job.requirements.obstruction) + " are allowed.";
   } else {
     finding.sentence = "Picture: nothing fixed stands in the light.";
   }
@@ -65,9 +68,9 @@ void addGolfer(CheckResult& result, const CheckInput& input, const PictureZone::
   finding.margin = Uncertain{input.job.requirements.shadow - shade.shadow.atAddress, shade.addressSigma};
   finding.verdict = verdictOf(*finding.margin);
   finding.moment = 0;
-  finding.sentence = golfer->name + " at address shades " + shareText(input, shade.shadow.atAddress) + " of the picture; " +
-                     shareText(input, input.job.requirements.shadow) + " are allowed. In the swing it is " +
-                     shareText(input, shade.shadow.worst) + " at most.";
+  finding.sentence = golfer->name + " at address shades " + shareText(input, shade.shadow.atAddress) +
+                     " of the picture; " + shareText(input, input.job.requirements.shadow) +
+                     " are allowed. In the swing it is " + shareText(input, shade.shadow.worst) + " at most.";
   result.findings.push_back(std::move(finding));
   const std::string name = figureName({"picture", "shadow", idText(shade.golfer)});
   result.figures.push_back({name + ".at_address", shade.shadow.atAddress, "1"});

@@ -13,12 +13,14 @@ namespace {
 std::vector<Capsule> poseInBay(const SwingZone& zone, double moment) {
   std::vector<Capsule> capsules;
   const RigidMap bayFromSwing{Mat3::Identity(), zone.strikePointInBay};
-  for (const SwingCapsule& part : poseAt(*zone.swing, moment)) capsules.push_back(transformed(part.capsule, bayFromSwing));
+  for (const SwingCapsule& part : poseAt(*zone.swing, moment))
+    capsules.push_back(transformed(part.capsule, bayFromSwing));
   return capsules;
 }
 
 /// How the share at address changes when the golfer stands elsewhere by one standard uncertainty.
-double addressSigma(const Picture& picture, const std::vector<Capsule>& address, double share, const Vec3& sigmas) {
+double addressSigma(const Picture& picture, const std::vector<Capsule>& address, double share,
+                    const Vec3& sigmas) {
   double variance = 0;
   for (int axis = 0; axis < 3; ++axis) {
     std::vector<Capsule> moved;
@@ -59,7 +61,8 @@ std::vector<LightBlocker> lightBlockers(std::span<const RoomObstacle> obstacles,
   std::vector<LightBlocker> blockers;
   for (std::size_t i = 0; i < obstacles.size(); ++i) {
     const RoomObstacle& obstacle = obstacles[i];
-    const bool own = obstacle.kind == ObstacleKind::Projector || obstacle.kind == ObstacleKind::ProjectorMount;
+    const bool own =
+        obstacle.kind == ObstacleKind::Projector || obstacle.kind == ObstacleKind::ProjectorMount;
     if (own || obstacle.kind == ObstacleKind::Bystander || !obstacle.missing.empty()) continue;
     blockers.push_back({i, transformed(obstacle.solid, toBay)});
   }
@@ -73,8 +76,11 @@ Result<PictureZone> pictureAlone(const Option& option, const Requirements& requi
   if (!picture) return tl::unexpected(picture.error());
   PictureZone zone;
   zone.picture = std::move(*picture);
-  zone.corners = fitCorners(zone.picture, kit.projector, CornerFill::Screen);
-  zone.brightness = brightnessOf(zone.picture, lightOf(kit.projector, kit.screen, requirements.ambient), zone.corners.target);
+  auto corners = fitCorners(zone.picture, kit.projector, CornerFill::Screen);
+  if (!corners) return tl::unexpected(corners.error());
+  zone.corners = std::move(*corners);
+  zone.brightness = brightnessOf(zone.picture, lightOf(kit.projector, kit.screen, requirements.ambient),
+                                 zone.corners.target);
   const AimNeeds needs{requirements.coverage, requirements.spill};
   if (auto where = mountingZone(kit.screen, kit.projector, mount.kind, mount.lens.z(), needs)) {
     zone.mountingZone = std::move(*where);
@@ -82,7 +88,8 @@ Result<PictureZone> pictureAlone(const Option& option, const Requirements& requi
   return zone;
 }
 
-std::vector<PictureZone::GolferShadow> golferShadows(const Picture& picture, std::span<const SwingSetting> swings,
+std::vector<PictureZone::GolferShadow> golferShadows(const Picture& picture,
+                                                     std::span<const SwingSetting> swings,
                                                      double placementSigma) {
   std::vector<PictureZone::GolferShadow> shadows;
   for (const SwingSetting& setting : swings) {

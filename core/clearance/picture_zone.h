@@ -24,7 +24,8 @@ std::vector<LightBlocker> lightBlockers(std::span<const RoomObstacle> obstacles,
 Result<PictureZone> pictureAlone(const Option& option, const Requirements& requirements);
 
 /// Shadows of those who swing, each with the first club that has a swing; in the settings' order.
-std::vector<PictureZone::GolferShadow> golferShadows(const Picture& picture, std::span<const SwingSetting> swings,
+std::vector<PictureZone::GolferShadow> golferShadows(const Picture& picture,
+                                                     std::span<const SwingSetting> swings,
                                                      double placementSigma);
 
 /// Moments of a swing at which its shadow is taken, evenly from address to finish.

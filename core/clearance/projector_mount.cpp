@@ -37,7 +37,8 @@ void addRoom(CheckResult& result, const CheckInput& input, const ConvexPolyhedro
   std::vector<std::size_t> which;
   for (std::size_t i = 0; i < input.obstacles.size(); ++i) {
     const RoomObstacle& obstacle = input.obstacles[i];
-    if (!obstacle.inBay && obstacle.kind != ObstacleKind::Bystander && obstacle.missing.empty()) which.push_back(i);
+    if (!obstacle.inBay && obstacle.kind != ObstacleKind::Bystander && obstacle.missing.empty())
+      which.push_back(i);
   }
   const auto worst = tightest(put, input.obstacles, which);
   if (!worst) return;
@@ -47,10 +48,11 @@ void addRoom(CheckResult& result, const CheckInput& input, const ConvexPolyhedro
   finding.margin = worst->margin;
   finding.verdict = verdictOf(worst->margin);
   finding.points = std::pair(worst->closest.onFirst, worst->closest.onSecond);
-  finding.sentence = finding.verdict == Verdict::Blocked
-                         ? "The projector's body runs " + missingText(worst->margin, input.job.units) + " into " +
-                               obstacle.name + "."
-                         : "Projector: " + marginText(worst->margin, input.job.units) + " to " + obstacle.name + ".";
+  finding.sentence =
+      finding.verdict == Verdict::Blocked
+          ? "The projector's body runs " + missingText(worst->margin, input.job.units) + " into " +
+                obstacle.name + "."
+          : "Projector: " + marginText(worst->margin, input.job.units) + " to " + obstacle.name + ".";
   finding.source = "two bodies cannot share a place";
   result.findings.push_back(std::move(finding));
 }
@@ -63,7 +65,8 @@ void addInside(CheckResult& result, const CheckInput& input, const ConvexPolyhed
   finding.margin = Uncertain{-edge.distance, input.option.placement.sigma};
   finding.verdict = Verdict::Blocked;
   finding.points = std::pair(body.middle(), raised(edge.point, body.middle().z()));
-  finding.sentence = "The projector is " + missingText(*finding.margin, input.job.units) + " outside the room.";
+  finding.sentence =
+      "The projector is " + missingText(*finding.margin, input.job.units) + " outside the room.";
   finding.source = "the floor as surveyed";
   result.findings.push_back(std::move(finding));
 }
@@ -95,8 +98,9 @@ void addHeadHeight(CheckResult& result, const CheckInput& input, const ConvexPol
   finding.margin = Uncertain{lowest->z() - kHeadHeight, input.option.placement.sigma};
   finding.verdict = verdictOf(*finding.margin);
   finding.points = std::pair(*lowest, Vec3(lowest->x(), lowest->y(), kHeadHeight));
-  finding.sentence = "The projector hangs " + formatLength(lowest->z(), input.job.units) + " above the floor; people pass under " +
-                     formatLength(kHeadHeight, input.job.units) + ".";
+  finding.sentence = "The projector hangs " + formatLength(lowest->z(), input.job.units) +
+                     " above the floor; people pass under " + formatLength(kHeadHeight, input.job.units) +
+                     ".";
   finding.source = "80 in of headroom: IBC 1003.3.1, as guidance; the local code decides";
   result.findings.push_back(std::move(finding));
 }

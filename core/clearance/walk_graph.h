@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "geometry/polygon.h"
+
+namespace baywright {
+
+/// A point on an outline, with the piece of outline next to it on either side.
+struct OutlinePoint {
+  Vec2 at = Vec2::Zero();
+  Segment2 before;
+  Segment2 after;
+};
+
+/// Points along a chain of corners, at the corners and no more than `spacing` apart between them.
+void addOutline(std::vector<OutlinePoint>& points, std::span<const Vec2> chain, double spacing);
+
+/// Gap between the outlines at two points, with the points between which it is measured.
+struct Gap {
+  double width = 0;
+  Vec2 a = Vec2::Zero();
+  Vec2 b = Vec2::Zero();
+};
+Gap gapAt(const OutlinePoint& first, const OutlinePoint& second);
+
+/// The Voronoi diagram of outline points as a graph: its vertices are places to stand, its edges lead between
+/// two points whose distance is the edge's width.
+class WalkGraph {
+ public:
+  explicit WalkGraph(std::vector<OutlinePoint> points);
+
+  struct Step {
+    int to = 0;
+    double width = 0;
+    int left = 0;  ///< the two points that it passes between
+    int right = 0;
+  };
+  /// Vertices with their steps; `at` is the vertex.
+  struct Node {
+    Vec2 at = Vec2::Zero();
+    std::vector<Step> steps;
+    std::vector<int> around;  ///< the points round it, counter-clockwise: a convex polygon
+  };
+
+  const std::vector<OutlinePoint>& points() const { return points_; }
+  const std::vector<Node>& nodes() const { return nodes_; }
+  /// The node whose polygon holds the place; nothing outside all points.
+  std::optional<int> nodeOver(const Vec2& place) const;
+
+ private:
+  std::vector<OutlinePoint> points_;
+  std::vector<Node> nodes_;
+};
+
+/// For each node the width of the widest way to it from `start`, infinite at the start itself, 0 where none
+/// leads.
+std::vector<double> widthsFrom(const WalkGraph& graph, int start);
+
+/// The shortest chain of nodes from `start` to `end` by steps of at least `width`; empty when there is none.
+std::vector<int> shortestWay(const WalkGraph& graph, int start, int end, double width);
+
+}  // namespace baywright

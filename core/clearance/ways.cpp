@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "clearance/ways.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "clearance/door_geometry.h"
+#include "job/room_geometry.h"
+
+namespace baywright {
+namespace {
+
+/// Things that hang higher are walked under (80 in, IBC 1003.3.1).
+constexpr double kHeadHeight = 2.032;
+/// Corners that stand for a round column, circumscribed: its radius is exceeded by half a per cent.
+constexpr int kRoundCorners = 32;
+
+Ring planOf(const Solid& solid) {
+  std::vector<Vec2> points;
+  if (const auto* body = std::get_if<ConvexPolyhedron>(&solid)) {
+    for (const Vec3& corner : body->vertices()) points.push_back(flat(corner));
+  } else {
+    const auto& round = std::get<Cylinder>(solid);
+    const double radius = round.radius / std::cos(kPi / kRoundCorners);
+    for (int i = 0; i < kRoundCorners; ++i) {
+      const double angle = 2 * kPi * i / kRoundCorners;
+      const Vec2 out = radius * Vec2(std::cos(angle), std::sin(angle));
+      points.push_back(flat(round.a) + out);
+      points.push_back(flat(round.b) + out);
+    }
+  }
+  return convexHull(std::move(points));
+}
+
+/// Walls and ceiling: the floor's outline stands for them.
+bool isShell(const RoomObstacle& obstacle) {
+  return obstacle.kind == ObstacleKind::Wall || obstacle.kind == ObstacleKind::Window ||
+         obstacle.kind == ObstacleKind::Ceiling;
+}
+
+Hand startingHand(const Job& job) {
+  const auto swingsWith = [&](Hand hand) {
+    return std::any_of(job.golfers.begin(), job.golfers.end(),
+                       [&](const Golfer& golfer) { return golfer.swings && golfer.hand == hand; });
+  };
+  return swingsWith(Hand::Left) && !swingsWith(Hand::Right) ? Hand::Left : Hand::Right;
+}
+
+/// Uncertainty of a gap between a wall or fixture and another, or kit: both sides, and where kit is put.
+double gapSigma(const Job& job, std::span<const RoomObstacle> obstacles, const Way& way) {
+  const Vec2 across = (way.narrowB - way.narrowA).normalized();
+  const auto sideSigma = [&](const Vec2& at) {
+    const RoomObstacle* nearest = nullptr;
+    double best = 0;
+    for (const RoomObstacle& obstacle : obstacles) {
+      if (!standsInTheWay(obstacle, kHeadHeight) || obstacle.overhead) continue;
+      const double height = std::clamp(1.0, obstacle.bounds.low.z(), obstacle.bounds.high.z());
+      const double distance = std::abs(closest(raised(at, height), obstacle.solid).distance);
+      if (nearest && distance >= best) continue;
+      nearest = &obstacle;
+      best = distance;
+    }
+    if (!nearest) return 0.0;
+    const double own = sigmaAlong(*nearest, raised(at, 0), raised(across, 0));
+    return std::hypot(own, nearest->inBay ? job.option().placement.sigma : 0);
+  };
+  return std::hypot(sideSigma(way.narrowA), sideSigma(way.narrowB));
+}
+
+}  // namespace
+
+WalkInput walkInput(const Job& job, std::span<const RoomObstacle> obstacles) {
+  WalkInput input;
+  input.floor = outline(job.room);
+  for (const RoomObstacle& obstacle : obstacles) {
+    if (isShell(obstacle) || obstacle.kind == ObstacleKind::Bystander) continue;
+    if (!standsInTheWay(obstacle, kHeadHeight)) continue;
+    input.obstacles.push_back(planOf(obstacle.solid));
+  }
+  const Placement& placement = job.option().placement;
+  input.from = flat(worldFromBay(placement.bay, placement.strikePoint(startingHand(job))));
+  return input;
+}
+
+std::vector<Way> waysOf(const Job& job, std::span<const RoomObstacle> obstacles) {
+  WalkInput input = walkInput(job, obstacles);
+  std::vector<Way> ways;
+  for (const Opening& opening : job.room.openings) {
+    const auto place = openingPlace(job.room, opening.id);
+    if (!opening.isExit || !place || !opening.offset.known || !opening.width.known) continue;
+    input.exits.push_back({place->segment(), place->inward});
+    ways.emplace_back();
+    ways.back().exit = opening.id;
+  }
+  const std::vector<WidestWay> widest = widestWays(input);
+  for (std::size_t i = 0; i < ways.size(); ++i) {
+    ways[i].path = widest[i].path;
+    ways[i].clearWidth = widest[i].clearWidth;
+    ways[i].throughWidth = widest[i].throughWidth;
+    ways[i].narrowA = widest[i].narrowA;
+    ways[i].narrowB = widest[i].narrowB;
+    if (!ways[i].path.empty()) ways[i].sigma = gapSigma(job, obstacles, ways[i]);
+  }
+  return ways;
+}
+
+std::vector<DoorSweep> doorSweeps(const Job& job) {
+  std::vector<DoorSweep> sweeps;
+  for (const Opening& opening : job.room.openings) {
+    DoorSweep sweep{opening.id, {}, Verdict::Unknown};
+    if (opening.kind == OpeningKind::HingedDoor && opening.swing == LeafSwing::IntoRoom) {
+      sweep.sector = leafSector(job.room, opening);
+    } else if (opening.kind == OpeningKind::SectionalDoor) {
+      const auto door = sectionalDoor(job.room, opening);
+      if (door && door->open) sweep.sector = planOf(*door->open);
+    }
+    if (!sweep.sector.empty()) sweeps.push_back(std::move(sweep));
+  }
+  return sweeps;
+}
+
+}  // namespace baywright
