@@ -56,7 +56,7 @@ JobPanel::JobPanel(Document& document, const Catalogue& catalogue, QWidget* pare
   connect(addMenu_, &QMenu::aboutToShow, this, &JobPanel::fillAddMenu);
   auto* form = new PropertyForm(
       document,
-      [](const Document& d) { return fieldsOf(d.job(), const_cast<Document&>(d).selection().selected()); },
+      [](const Document& d) { return fieldsOf(d.job(), d.selection().selected()); },
       tr("Select something on the plan or in the list: its numbers stand here and can be typed over."));
   form->setObjectName(QStringLiteral("properties"));
 
@@ -107,7 +107,8 @@ void JobPanel::addThing(const QString& text, const Result<Job>& edited) {
 void JobPanel::fillAddMenu() {
   addMenu_->clear();
   const Job& job = document_.job();
-  const Vec2 middle = areaMiddle(job.room);
+  const std::optional<PlanBox> floor = planBox(job.room);
+  const Vec2 middle = floor ? floor->centre() : Vec2(0, 0);
   const Id wall = wallForOpening(document_, document_.selection().selected());
   const bool hasRoom = !job.room.walls.empty();
 
