@@ -22,7 +22,7 @@ namespace limits {
 
 // On the plan and in height.
 inline constexpr Range kCoordinate{-1000, 1000};  ///< as far as units/length_text.h reads
-inline constexpr Range kWallLength{0.01, 1000};   ///< a shorter one is a slip of the mouse
+inline constexpr Range kWallLength{0.01, 3000};   ///< a shorter one is a slip of the mouse
 inline constexpr Range kWallThickness{0, 3};
 inline constexpr Range kCeilingHeight{1.0, 30};  ///< at its highest; a slope may come down to the floor
 inline constexpr Range kSlope{-10, 10};
