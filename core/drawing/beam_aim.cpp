@@ -24,9 +24,11 @@ std::optional<BeamHandles> beamHandles(ViewKind view, const Job& job) {
   if (!picture) return std::nullopt;
   const auto centre = mapped(picture->screenFromPanel, 0.5 * picture->lens.panel);
   if (!centre) return std::nullopt;
-  const BayPose& bay = option.placement.bay;
-  return BeamHandles{viewFromWorld(view, job, worldFromBay(bay, picture->lens.centre)),
-                     viewFromWorld(view, job, worldFromBay(bay, bayFromScreen(picture->face, *centre)))};
+  const auto seen = [&](const Vec3& p) {
+    return viewFromWorld(view, job, worldFromBay(option.placement.bay, p));
+  };
+  return BeamHandles{seen(picture->lens.centre), seen(bayFromScreen(picture->face, *centre)),
+                     seen(bayFromScreen(picture->face, picture->face.middle()))};
 }
 
 Result<Job> beamTurned(ViewKind view, Job job, const Vec2& from, const Vec2& to) {

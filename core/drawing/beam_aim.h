@@ -12,7 +12,8 @@ namespace baywright {
 /// What one takes hold of to aim a projector, drawing coordinates of a view.
 struct BeamHandles {
   Vec2 lens = Vec2::Zero();
-  Vec2 centre = Vec2::Zero();  ///< of the picture, where it falls on the screen's plane
+  Vec2 centre = Vec2::Zero();        ///< of the picture, where it falls on the screen's plane
+  Vec2 screenMiddle = Vec2::Zero();  ///< where the picture's centre should be
 };
 /// Nothing without a projector, or when it throws no picture on the screen's plane.
 std::optional<BeamHandles> beamHandles(ViewKind view, const Job& job);

@@ -74,8 +74,21 @@ std::vector<LiveDimension> alongWall(const Room& room, const Opening& opening) {
           between(place->end, wall->end, -wall->along, "from the end of wall " + wall->name)};
 }
 
+std::vector<LiveDimension> besideWall(const Room& room, Id id) {
+  const auto lines = wallLines(room);
+  const auto found =
+      std::find_if(lines.begin(), lines.end(), [&](const WallLine& line) { return line.wall == id; });
+  if (found == lines.end() || lines.size() < 3) return {};
+  const auto at = static_cast<std::size_t>(found - lines.begin());
+  const WallLine& before = lines[(at + lines.size() - 1) % lines.size()];
+  const WallLine& after = lines[(at + 1) % lines.size()];
+  return {between(before.end, before.start, before.along, "length of wall " + before.name),
+          between(after.start, after.end, -after.along, "length of wall " + after.name)};
+}
+
 std::vector<LiveDimension> onPlan(const Job& job, const Thing& thing) {
   if (thing.kind == ThingKind::Opening) return alongWall(job.room, *findById(job.room.openings, thing.id));
+  if (thing.kind == ThingKind::Wall) return besideWall(job.room, thing.id);
   const auto footprint = planFootprint(job, thing.id);
   return footprint ? toWalls(job.room, footprint->ring) : std::vector<LiveDimension>{};
 }

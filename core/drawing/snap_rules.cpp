@@ -174,9 +174,22 @@ bool isInBay(ThingKind kind) {
          kind == ThingKind::Golfer || kind == ThingKind::Club;
 }
 
+std::vector<SnapRule> wallRules(const Room& room, Id id) {
+  std::vector<SnapRule> rules;
+  const auto moving = wallLine(room, id);
+  if (!moving) return rules;
+  for (const WallLine& other : wallLines(room)) {
+    if (other.wall == id || !areParallel(moving->along, other.along)) continue;
+    rules.push_back(onLine(other.start - moving->start, moving->along,
+                           {other.segment(), "in line with wall " + other.name}));
+  }
+  return rules;
+}
+
 std::vector<SnapRule> planRules(const Job& job, Id id) {
   std::vector<SnapRule> rules;
   const auto thing = findThing(job, id);
+  if (thing && thing->kind == ThingKind::Wall) return wallRules(job.room, id);
   const auto footprint = planFootprint(job, id);
   if (!thing || !footprint) return rules;
   if (thing->kind == ThingKind::Opening) return openingRules(job, id, *footprint);
@@ -243,6 +256,29 @@ std::vector<SnapRule> moveRules(ViewKind view, const Job& job, Id id) {
       break;
   }
   return {};
+}
+
+std::vector<SnapRule> cornerRules(const Room& room, Id wall) {
+  std::vector<SnapRule> rules;
+  const auto lines = wallLines(room);
+  const auto found =
+      std::find_if(lines.begin(), lines.end(), [&](const WallLine& line) { return line.wall == wall; });
+  if (found == lines.end() || lines.size() < 3) return rules;
+  const auto at = static_cast<std::size_t>(found - lines.begin());
+  const std::size_t count = lines.size();
+  const WallLine& before = lines[(at + count - 1) % count];
+  const WallLine& beyondBefore = lines[(at + count - 2) % count];
+  const WallLine& beyondNext = lines[(at + 1) % count];
+  const auto add = [&](const Vec2& through, const Vec2& along, std::string what) {
+    rules.push_back(onLine(through, along, {shown({through, along, {}}), std::move(what)}));
+  };
+  add(before.start, beyondBefore.inward, "square to wall " + beyondBefore.name);
+  add(found->end, beyondNext.inward, "square to wall " + beyondNext.name);
+  for (const Vec2& beside : {before.start, found->end}) {
+    add(beside, {1, 0}, "level");
+    add(beside, {0, 1}, "upright");
+  }
+  return rules;
 }
 
 std::vector<SnapPoint> planPoints(const Job& job) {

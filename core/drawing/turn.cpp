@@ -55,9 +55,14 @@ std::optional<Turnable> turnableOf(const Job& job, Id id) {
   }
 }
 
-double headingToward(const Turnable& turnable, const Vec2& point) {
-  const Vec2 way = point - turnable.pivot;
-  return way.norm() > 0 ? std::atan2(way.y(), way.x()) : turnable.heading;
+Vec2 pointAhead(const Turnable& turnable, double distance) {
+  return turnable.pivot + distance * Vec2(std::cos(turnable.heading), std::sin(turnable.heading));
+}
+
+double headingAfterDrag(const Turnable& turnable, const Vec2& from, const Vec2& to) {
+  const Vec2 a = from - turnable.pivot;
+  const Vec2 b = to - turnable.pivot;
+  return turnable.heading + std::atan2(cross(a, b), a.dot(b));
 }
 
 SnappedHeading snappedHeading(const Job& job, double heading) {

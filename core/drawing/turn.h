@@ -18,8 +18,12 @@ struct Turnable {
 /// Nothing for what rotate() refuses.
 std::optional<Turnable> turnableOf(const Job& job, Id thing);
 
-/// Heading of the way from the pivot to a point; the turnable's own where they coincide.
-double headingToward(const Turnable& turnable, const Vec2& point);
+/// A point that lies this far from the pivot along the heading: where a handle is shown.
+Vec2 pointAhead(const Turnable& turnable, double distance);
+
+/// The heading after a drag about the pivot from one point to another; the turnable's own where one of them
+/// is the pivot.
+double headingAfterDrag(const Turnable& turnable, const Vec2& from, const Vec2& to);
 
 /// A heading that was near something worth having.
 struct SnappedHeading {

@@ -54,6 +54,20 @@ Vec2 horizontalOf(ViewKind view, const Job& job) {
   return {1, 0};
 }
 
+Vec2 viewShift(ViewKind view, const BayPose& from, const BayPose& to) {
+  const Vec3 moved = bayFromWorld(to, raised(from.origin, 0));
+  switch (view) {
+    case ViewKind::DownRange:
+      return {moved.y(), 0};
+    case ViewKind::Side:
+      return {moved.x(), 0};
+    case ViewKind::Plan:
+    case ViewKind::ScreenFace:
+      break;
+  }
+  return Vec2::Zero();
+}
+
 bool canMoveIn(ViewKind view, const Job& job, Id id) {
   const auto thing = findThing(job, id);
   if (!thing || view == ViewKind::ScreenFace) return false;

@@ -11,6 +11,10 @@ namespace baywright {
 /// from the side, world x on the plan and on the screen's face.
 Vec2 horizontalOf(ViewKind view, const Job& job);
 
+/// How drawing coordinates of a fixed point of the world change when the bay goes from one place to another
+/// without turning: elevations are drawn about the bay. Zero on the plan.
+Vec2 viewShift(ViewKind view, const BayPose& from, const BayPose& to);
+
 /// True for things that a drag moves in this view. Walls are not dragged with the rest, lest a room changes
 /// by a slip of the hand; ceilings only rise and sink in elevations; nothing moves on the screen's face.
 bool canMoveIn(ViewKind view, const Job& job, Id thing);

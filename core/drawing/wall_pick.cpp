@@ -47,4 +47,10 @@ Opening openingAt(const Room& room, Opening opening, const WallSpot& spot, Instr
   return opening;
 }
 
+Segment2 spanOf(const Room& room, const Opening& opening) {
+  const auto line = wallLine(room, opening.wall);
+  if (!line) return {};
+  return {line->at(opening.offset.value), line->at(opening.offset.value + opening.width.value)};
+}
+
 }  // namespace baywright

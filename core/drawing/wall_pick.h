@@ -3,6 +3,7 @@
 
 #include <optional>
 
+#include "geometry/shapes.h"
 #include "job/job.h"
 
 namespace baywright {
@@ -22,5 +23,8 @@ std::optional<Id> cornerAt(const Room& room, const Vec2& point, double reach);
 /// The opening put on a wall with its middle at the spot, as far as the wall is long; its offset then counts
 /// as read by `how`. It is narrowed where the wall is shorter than it.
 Opening openingAt(const Room& room, Opening prototype, const WallSpot& spot, Instrument how);
+/// From jamb to jamb on the inner face, whether or not the opening is in the room already; a point at the
+/// world's origin when its wall is missing.
+Segment2 spanOf(const Room& room, const Opening& opening);
 
 }  // namespace baywright

@@ -125,4 +125,9 @@ Ring scanOutline(const PlanScan& scan, const Vec2& pixels) {
   return outline;
 }
 
+bool coversPoint(const PlanScan& scan, const Vec2& pixels, const Vec2& world) {
+  const Ring outline = scanOutline(scan, pixels);
+  return outline.size() >= 3 && locate(outline, world) != Location::Outside;
+}
+
 }  // namespace baywright

@@ -49,4 +49,7 @@ inline constexpr double kSmallestScale = 0.05;
 /// usablePixels() on the world's plan.
 Ring scanOutline(const PlanScan& scan, const Vec2& pixels);
 
+/// True where one sees the scan's picture.
+bool coversPoint(const PlanScan& scan, const Vec2& pixels, const Vec2& world);
+
 }  // namespace baywright

@@ -70,4 +70,10 @@ Result<Vec2> cornerAtLength(const Vec2& last, const Vec2& pointer, double length
   return Vec2(last + length * toward.normalized());
 }
 
+Instrument drawnInstrument(const Job& job) {
+  const bool overPlan = std::any_of(job.planScans.begin(), job.planScans.end(),
+                                    [](const PlanScan& scan) { return scan.scaled && scan.visible; });
+  return overPlan ? Instrument::Drawing : Instrument::Guess;
+}
+
 }  // namespace baywright

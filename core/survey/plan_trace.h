@@ -7,6 +7,7 @@
 
 #include "base/problem.h"
 #include "geometry/vec.h"
+#include "job/job.h"
 
 namespace baywright {
 
@@ -31,5 +32,9 @@ inline constexpr double kSameDirection = 0.009;
 /// The next corner, `length` metres from the last one toward the pointer. Refused: a pointer on the last
 /// corner, which points nowhere.
 Result<Vec2> cornerAtLength(const Vec2& last, const Vec2& pointer, double length);
+
+/// How well what is drawn by hand is known: as read off a drawing where a scaled plan lies under it, else as
+/// guessed.
+Instrument drawnInstrument(const Job& job);
 
 }  // namespace baywright
