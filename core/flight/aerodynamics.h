@@ -7,9 +7,9 @@
 
 namespace baywright {
 
-/// How air acts on a spinning ball: force = density v^2 / 2 * area * coefficient, drag against the motion,
-/// lift square to it and to the spin axis. `spinDecay` slows the spin: moment = density v^2 / 2 * area * 2
-/// radius * coefficient.
+/// How air acts on a spinning ball. Force = density v^2 / 2 * area * coefficient: drag against the motion,
+/// lift square to it and to the spin axis. `spinDecay` slows the spin by the moment density v^2 / 2 * area *
+/// diameter * coefficient.
 struct Coefficients {
   double drag = 0;
   double lift = 0;
@@ -27,9 +27,10 @@ struct ConstantCoefficients {
 /// Wind tunnel figures for a hexagonally dimpled ball: Bearman & Harvey, "Golf Ball Aerodynamics",
 /// Aeronautical Quarterly 27 (1976) 112-122, figs 7 and 8, as tabulated for a university course in numerical
 /// methods (tkt4140, NTNU), interpolated linearly in speed and spin. Valid for 13.7 to 88.1 m/s and 2000 to
-/// 6000 rpm; read off a graph for an old dimple pattern, so 5 to 10 % against a ball of today. Beyond the
-/// table its edge is kept, except that lift falls in proportion to the spin below 2000 rpm, so that a ball
-/// without spin has none. The default: it alone covers the whole bag, from driver to wedge.
+/// 6000 rpm. Beyond the table its edge is kept, except that lift falls in proportion to the spin below 2000
+/// rpm, so that a ball without spin has none. Read off a graph for an old dimple pattern, so coefficients may
+/// be 5 to 10 % off for a ball of today; the carries of a tour professional's bag come out within 5 %, driver
+/// to wedge. The default, since it alone covers the whole bag.
 struct BearmanHarvey {
   bool operator==(const BearmanHarvey&) const = default;
 };

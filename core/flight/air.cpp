@@ -2,7 +2,8 @@
 #include "flight/air.h"
 
 #include <cmath>
-#include <string>
+
+#include "flight/detail/in_bounds.h"
 
 namespace baywright {
 namespace {
@@ -28,14 +29,9 @@ double pressureAt(double altitude) {
 }  // namespace
 
 Result<Air> airAt(double altitude, double temperature) {
-  if (!(altitude >= -500 && altitude <= 11000))
-    return fail("The altitude of " + std::to_string(altitude) +
-                    " m is outside the standard atmosphere's first layer.",
-                "", "Give an altitude from -500 to 11000 m.");
-  if (!(temperature >= 216 && temperature <= 333))
-    return fail("Air of " + std::to_string(temperature) +
-                    " K is outside the range that the gas law is used for here.",
-                "", "Give a temperature from 216 to 333 K.");
+  const detail::Bounds all[] = {{"An altitude", altitude, -500, 11000, "m"},
+                                {"An air temperature", temperature, 216, 333, "K"}};
+  if (auto problem = detail::firstOutside(all)) return tl::unexpected(*problem);
   Air air;
   air.density = pressureAt(altitude) / (kGasConstant * temperature);
   const double viscosity =

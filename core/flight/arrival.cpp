@@ -2,40 +2,16 @@
 #include "flight/arrival.h"
 
 #include <cmath>
-#include <string>
 
+#include "flight/detail/in_bounds.h"
 #include "flight/detail/slice.h"
 
 namespace baywright {
-namespace {
-
-struct Bounds {
-  const char* what;
-  double value;
-  double low;
-  double high;
-  const char* unit;
-};
-
-std::string shown(double value) {
-  std::string text = std::to_string(value);
-  while (text.back() == '0') text.pop_back();
-  if (text.back() == '.') text.pop_back();
-  return text;
-}
-
-Problem outside(const Bounds& b) {
-  return {std::string(b.what) + " of " + shown(b.value) + " " + b.unit + " cannot be assessed.", "",
-          "Give " + shown(b.low) + " to " + shown(b.high) + " " + b.unit + "."};
-}
-
-}  // namespace
-
 std::optional<Problem> problemWith(const CaptureInput& input) {
   const Shots& shots = input.shots;
   const Frame& frame = input.frame;
   const Screen& screen = input.screen;
-  const Bounds all[] = {
+  const detail::Bounds all[] = {
       {"A strike distance", -input.ball.x(), 0.3, 12, "m"},
       {"A ball's sideways offset", input.ball.y(), -20, 20, "m"},
       {"A ball's height", input.ball.z(), 0, 2, "m"},
@@ -54,9 +30,7 @@ std::optional<Problem> problemWith(const CaptureInput& input) {
       {"A screen height", screen.height, 0.1, 50, "m"},
       {"A screen's lower edge", screen.bottom, 0, 50, "m"},
   };
-  for (const Bounds& b : all)
-    if (!(b.value >= b.low && b.value <= b.high)) return outside(b);
-  return std::nullopt;
+  return detail::firstOutside(all);
 }
 
 Result<Arrival> arrivalOf(const CaptureInput& input, double launchAngle, double direction) {

@@ -14,17 +14,21 @@
 
 namespace baywright {
 
-/// What a shot meets first. In the bay frame, with the ball's centre as the moving point and R its radius:
-///   Screen      reaches d = 0 with the whole ball on the screen's face
-///   Surround    reaches d = 0 beside, above or below the face but inside the frame: the edge, fabric or
-///   padding if fitted SideFabric  a side wall of the frame, between its mouth and the screen RoofFabric  the
-///   roof of the frame, likewise, from below or falling on it FrameTube   a front member of the frame, which
-///   throws the ball back Floor       the floor before anything else (a topped ball) Obstacle    one of the
-///   given solids Nothing     meets nothing within kCaptureReach
-enum class Meets { Screen, Surround, SideFabric, RoofFabric, FrameTube, Floor, Obstacle, Nothing };
+/// What a shot meets first.
+enum class Meets {
+  Screen,    ///< reaches d = 0 with the whole ball on the screen's face
+  Surround,  ///< reaches d = 0 beside, above or below the face, inside the frame: fabric or padding if fitted
+  SideFabric,  ///< a side wall of the frame
+  RoofFabric,  ///< the roof of the frame, from below
+  FrameTube,   ///< a front member of the frame, which throws the ball back
+  Floor,       ///< the floor before anything else (a topped ball)
+  Obstacle,    ///< one of the given solids
+  Nothing,     ///< nothing within kCaptureReach
+};
 inline constexpr int kMeetsCount = 8;
 
 /// Flights are followed for as long as the ball would need for this distance at its first speed, metres.
+/// Shots of kNearFlightSpeed or more that pass over the frame do not come down on it within that.
 inline constexpr double kCaptureReach = 15.0;
 
 /// Something in the room, in the bay frame. Several may carry one id (the pieces of a concave thing).
@@ -33,11 +37,12 @@ struct Obstacle {
   Solid body;
 };
 
-/// The frame's mouth is at d = -(depth - behindScreen); its posts stand at the sides and its top member along
-/// the upper edge there, `tube` thick and inside width and height. Side walls are at r = ±width / 2, the roof
-/// at u = height. Obstacles need not include the frame, the screen or the floor; walls, ceiling, fixtures,
-/// projector and monitor belong in it. An obstacle that already touches the resting ball is what every shot
-/// meets.
+/// The question that everything about struck balls starts from, in the bay frame. The frame's mouth is at
+/// d = behindScreen - depth, or at the screen if that lies behind it; its posts stand at the sides and its
+/// top member along the upper edge there, `tube` thick, inside width and height. Side walls are at r = ±width
+/// / 2, the roof is at u = height. Obstacles need not include the frame, the screen or the floor; walls,
+/// ceiling, fixtures, projector and monitor belong in it. An obstacle that already touches the resting ball
+/// is what every shot meets.
 struct CaptureInput {
   Frame frame;
   Screen screen;
@@ -51,8 +56,8 @@ struct CaptureInput {
 std::optional<Problem> problemWith(const CaptureInput& input);
 
 /// One shot to its first contact, along the parabola of near_flight.h with pure backspin, so that it stays in
-/// a vertical plane. The ball is treated as its centre; obstacles are grown by its radius face by face (at an
-/// edge by up to 0.7 radius too much, so none is missed), cylinders are enclosed in a 16-sided bar.
+/// a vertical plane. Obstacles are grown by the ball's radius face by face: an edge reaches out farther than
+/// the ball does (0.4 radius at a right angle), so none is missed. Cylinders are enclosed in a 16-sided bar.
 struct Arrival {
   Meets meets = Meets::Nothing;
   Id obstacle;  ///< when meets is Obstacle

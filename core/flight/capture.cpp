@@ -5,6 +5,7 @@
 #include <cmath>
 #include <functional>
 #include <span>
+#include <utility>
 
 #include "flight/detail/normal.h"
 #include "flight/detail/slice.h"
@@ -16,19 +17,29 @@ namespace {
 constexpr double kTail = 6;
 /// Launch angles are followed no farther than this from level, radians.
 constexpr double kSteepest = 1.5;
-/// A panel with less weight than this is sampled coarsely; with less than kNoWeight, not at all.
-constexpr double kSmallWeight = 0.01;
+/// The sides of obstacles farther out than this do not split the planes: 6e-5 of the shots.
+constexpr double kObstacleTail = 4;
+/// A panel with less weight than this has no planes at all.
 constexpr double kNoWeight = 1e-12;
 
 struct Node {
   double at;  ///< -1..1
   double weight;
 };
-// Gauss-Legendre rules of 6 and 2 points (Abramowitz & Stegun, table 25.4).
-constexpr Node kFine[] = {{-0.932469514203152, 0.171324492379170}, {-0.661209386466265, 0.360761573048139},
-                          {-0.238619186083197, 0.467913934572691}, {0.238619186083197, 0.467913934572691},
-                          {0.661209386466265, 0.360761573048139},  {0.932469514203152, 0.171324492379170}};
-constexpr Node kCoarse[] = {{-0.577350269189626, 1}, {0.577350269189626, 1}};
+// Gauss-Legendre rules of 2, 3 and 6 points (Abramowitz & Stegun, table 25.4).
+constexpr Node kTwo[] = {{-0.577350269189626, 1}, {0.577350269189626, 1}};
+constexpr Node kThree[] = {
+    {-0.774596669241483, 0.555555555555556}, {0, 0.888888888888889}, {0.774596669241483, 0.555555555555556}};
+constexpr Node kSix[] = {{-0.932469514203152, 0.171324492379170}, {-0.661209386466265, 0.360761573048139},
+                         {-0.238619186083197, 0.467913934572691}, {0.238619186083197, 0.467913934572691},
+                         {0.661209386466265, 0.360761573048139},  {0.932469514203152, 0.171324492379170}};
+
+/// As many planes as a panel of that weight deserves.
+std::span<const Node> ruleFor(double weight) {
+  if (weight < 0.01) return kTwo;
+  if (weight < 0.2) return kThree;
+  return kSix;
+}
 
 struct WeightedDirection {
   double direction;
@@ -39,7 +50,7 @@ struct WeightedDirection {
 std::vector<double> sideDirections(const CaptureInput& input) {
   const double radius = input.surroundings.ball.radius;
   const double half = input.frame.width / 2;
-  const double mouth = input.frame.behindScreen - input.frame.depth;
+  const double mouth = detail::mouthOf(input.frame);
   std::vector<double> directions;
   const auto add = [&](double across, double down) {
     if (down <= input.ball.x()) return;
@@ -53,23 +64,58 @@ std::vector<double> sideDirections(const CaptureInput& input) {
   return directions;
 }
 
-std::vector<WeightedDirection> weightedDirections(const CaptureInput& input) {
-  const Shots& shots = input.shots;
-  // Panels are laid out in the share of shots to the left, so that equal lengths weigh the same.
+std::vector<Vec3> cornersOf(const Solid& body) {
+  if (const auto* solid = std::get_if<ConvexPolyhedron>(&body)) return solid->vertices();
+  const Aabb3 box = boundsOf(body);
+  std::vector<Vec3> corners;
+  for (const double d : {box.low.x(), box.high.x()})
+    for (const double r : {box.low.y(), box.high.y()}) corners.emplace_back(d, r, box.low.z());
+  return corners;
+}
+
+/// The directions between which an obstacle stands, grown by the ball: exact for upright sides to some
+/// milliradians.
+std::pair<double, double> sidesOf(const Obstacle& obstacle, const CaptureInput& input) {
+  std::pair<double, double> sides{kPi, -kPi};
+  for (const Vec3& corner : cornersOf(obstacle.body)) {
+    const Vec2 offset = flat(corner) - flat(input.ball);
+    const double angle = std::atan2(offset.y(), offset.x());
+    const double growth = std::atan2(input.surroundings.ball.radius, offset.norm());
+    sides.first = std::min(sides.first, angle - growth);
+    sides.second = std::max(sides.second, angle + growth);
+  }
+  return sides;
+}
+
+/// Shares of the shots to the left of each direction in which what they meet may change at once; sorted.
+std::vector<double> splitsOf(const CaptureInput& input) {
   std::vector<double> splits = {detail::normalBelow(-kTail), 0.5, detail::normalBelow(kTail)};
-  for (const double direction : sideDirections(input)) {
-    const double deviations = (direction - shots.meanDirection) / shots.sigmaDirection;
-    if (std::abs(deviations) < kTail) splits.push_back(detail::normalBelow(deviations));
+  const auto add = [&](double direction, double tail) {
+    const double deviations = (direction - input.shots.meanDirection) / input.shots.sigmaDirection;
+    if (std::abs(deviations) < tail) splits.push_back(detail::normalBelow(deviations));
+  };
+  for (const double direction : sideDirections(input)) add(direction, kTail);
+  for (const Obstacle& obstacle : input.obstacles) {
+    const Aabb3 box = boundsOf(obstacle.body);
+    const bool behindScreen = box.low.x() > 0 && box.high.z() < input.frame.height;
+    if (behindScreen || box.high.x() < input.ball.x()) continue;
+    const auto [left, right] = sidesOf(obstacle, input);
+    add(left, kObstacleTail);
+    add(right, kObstacleTail);
   }
   std::ranges::sort(splits);
+  return splits;
+}
 
+/// Planes are laid out in the share of shots to the left of them, so that equal lengths weigh the same.
+std::vector<WeightedDirection> weightedDirections(const CaptureInput& input) {
+  const Shots& shots = input.shots;
+  const std::vector<double> splits = splitsOf(input);
   std::vector<WeightedDirection> directions;
   for (std::size_t i = 1; i < splits.size(); ++i) {
     const double width = splits[i] - splits[i - 1];
     if (width < kNoWeight) continue;
-    const std::span<const Node> rule =
-        width < kSmallWeight ? std::span<const Node>(kCoarse) : std::span<const Node>(kFine);
-    for (const Node& node : rule) {
+    for (const Node& node : ruleFor(width)) {
       const double share = splits[i - 1] + 0.5 * (node.at + 1) * width;
       directions.push_back({shots.meanDirection + shots.sigmaDirection * detail::normalQuantile(share),
                             0.5 * node.weight * width});

@@ -26,14 +26,14 @@ struct Capture {
   double onScreen() const { return of(Meets::Screen); }
 };
 
-/// In each of a fixed set of vertical planes through the ball the spans of launch angle are found
-/// (arrival.h), and weighed by the normal distribution: exactly along a plane, by Gauss-Legendre quadrature
-/// across the planes, which is split at the directions of the screen's and the frame's sides. Directions
-/// beyond six standard deviations are left out. Deterministic. A share is good to kShareError where screen
-/// and frame decide; where the side of an obstacle does, planes are not split there, and half the weight
-/// between two planes may be missed (up to about 0.03). Refused with a sentence: whatever problemWith()
-/// refuses.
-inline constexpr double kShareError = 1e-4;
+/// In each of a set of vertical planes through the ball the spans of launch angle are found (arrival.h) and
+/// weighed by the normal distribution: exactly along a plane, by Gauss-Legendre quadrature across the planes.
+/// The planes are split at the directions of the screen's and the frame's sides, and of the sides of
+/// obstacles. Directions beyond six standard deviations are left out. Deterministic. A share is good to
+/// kShareError where screen and frame decide, to kObstacleShareError where obstacles do. Refused with a
+/// sentence: whatever problemWith() refuses.
+inline constexpr double kShareError = 2e-4;
+inline constexpr double kObstacleShareError = 0.02;
 Result<Capture> captureOf(const CaptureInput& input);
 
 /// The directions whose shots cross the screen's face with the whole ball on it, whatever stands in their

@@ -33,7 +33,7 @@ PolygonSet directRegion(const DangerInput& input) {
   const Frame& frame = input.rebound.frame;
   const Vec2 ball = flat(input.rebound.ball);
   const double half = frame.width / 2;
-  const double mouth = frame.behindScreen - frame.depth;
+  const double mouth = detail::mouthOf(frame);
   const double left = std::min(-half, ball.y());
   const double right = std::max(half, ball.y());
   const double behind = std::max(frame.behindScreen, input.rebound.screen.travel);

@@ -18,9 +18,8 @@ inline constexpr double kPullAngle = 45 * kPi / 180;
 struct DangerInput {
   ReboundInput rebound;
   Hand hand = Hand::Right;
-  double sectorRadius = 6.0;  ///< how far struck balls are followed beside the frame, metres, > 0, at most 50
-  double returningSpeed =
-      3;  ///< m/s, >= 0: slower than this a returning ball harms nobody (invented, to be agreed)
+  double sectorRadius = 6.0;    ///< metres, > 0, at most 50: how far balls are followed beside the frame
+  double returningSpeed = 3.0;  ///< m/s, >= 0: a slower ball that comes back harms nobody (invented)
 };
 struct DangerZone {
   /// Straight from the club: across the frame from the ball to behind the screen with its travel, and beside

@@ -147,6 +147,7 @@ double restitutionOf(const FloorSurface& floor, double normalSpeed) {
 std::optional<Problem> problemWith(const ReboundInput& input) {
   const auto share = [](double value) { return value >= 0 && value <= 1; };
   if (!share(input.screen.restitution) || !share(input.ceilingRestitution) ||
+      (input.alongFabric && !share(*input.alongFabric)) ||
       (input.floor.restitution && !share(*input.floor.restitution)))
     return Problem{"A restitution is the ball's speed after over before.", "", "Give a number from 0 to 1."};
   if (!(input.floor.friction >= 0 && input.floor.friction <= 5) ||

@@ -28,24 +28,24 @@ double turfRestitution(double normalSpeed);
 double restitutionOf(const FloorSurface& floor, double normalSpeed);
 
 /// A shot against the screen and back, in the bay frame. Assumed:
-///  - along the normal the screen gives back Screen::restitution of the speed. No published figure exists; it
-///  is to
-///    be measured on the screen at hand, and every figure here hangs on it. Its travel is left out;
-///  - along the fabric the ball grips and leaves rolling: it keeps 5/7 of its speed, and its backspin turns
-///  2/7 of the
-///    rim's speed into a push down. Side and roof fabric of the frame do the same;
-///  - no air on the way back, which makes the ball come farther; up to 10 m/s drag would take 1 % in 2 m;
-///  - the floor as above, gripping or sliding as Penner has it; his tilt of the surface under steep fast
-///  balls is left
-///    out, since thin turf on a hard floor does not yield. A hop below 5 mm is rolling, and the ball grips
-///    then at once;
-///  - nothing else in the way: room walls, people, the mat's edge. A rolling ball is not stopped by side
-///  fabric.
+/// - Along the normal the screen gives back Screen::restitution of the speed. No published figure exists;
+///   it is to be measured on the screen at hand, and every figure here hangs on it.
+/// - The ball sinks into a pocket of the fabric, whose sides stop it as its bottom does: along the fabric
+///   it keeps the same share, or `alongFabric` if that is given (5/7 is a ball that grips a stiff wall),
+///   and no spin. No source. It starts back at the screen's resting face.
+/// - Side and roof fabric on the way back throw back with the same restitution, and the ball grips them.
+/// - No air on the way back, which makes the ball come farther: at 10 m/s drag would take 2 % in 2 m.
+/// - The floor as above; the ball grips or slides on it as Penner has it. His tilt of the surface under
+///   steep fast balls is left out, since thin turf on a hard floor does not yield. A hop below 5 mm is
+///   rolling, and the ball then grips at once.
+/// - Nothing else in the way: room walls, people, the mat's edge; a rolling ball is not stopped by side
+///   fabric.
 struct ReboundInput {
   Frame frame;
   Screen screen;
   Vec3 ball{-3.0, 0, 0.05};  ///< centre of the ball at rest; -12 <= d <= -0.3
   Shots shots;
+  std::optional<double> alongFabric;  ///< 0 to 1; none: as Screen::restitution
   FloorSurface floor;
   double ceiling = 1e3;              ///< height of a level ceiling in front of the frame
   double ceilingRestitution = 0.75;  ///< hard ceiling (value from memory)

@@ -11,8 +11,8 @@ namespace baywright {
 /// about a mean, launch angle and direction independent of each other. Radians, m/s, rad/s.
 struct Shots {
   double speed = 70;
-  double spin = 471;  ///< 4500 rpm, the middle of the bag (tour averages run from 2700 for a driver to 9300
-                      ///< for a wedge)
+  double spin =
+      471;  ///< 4500 rpm, the middle of the bag: tour averages run from 2700 (driver) to 9300 (wedge)
   double meanLaunch = 0.28;
   double sigmaLaunch = 0.07;  ///< > 0
   double meanDirection = 0;

@@ -8,6 +8,8 @@
 #include <exception>
 #include <string>
 
+#include "flight/detail/in_bounds.h"
+
 namespace baywright {
 namespace {
 
@@ -140,28 +142,20 @@ Flight integrated(const Launch& launch, const Surroundings& surroundings, const 
 }
 
 std::optional<Problem> problemWith(const Launch& launch, const Surroundings& s, const FlightLimits& limits) {
-  const auto refused = [](std::string what, std::string next) {
-    return Problem{std::move(what), "", std::move(next)};
+  if (!launch.from.allFinite() || !std::isfinite(launch.axisTilt))
+    return Problem{"The ball's place or its spin axis is not a number.", "", "Give finite numbers."};
+  const detail::Bounds all[] = {
+      {"A ball speed", launch.speed, 0.1, 120, "m/s"},
+      {"A launch angle", launch.launchAngle, -kPi / 2, kPi / 2, "rad"},
+      {"A direction", launch.direction, -kPi, kPi, "rad"},
+      {"A spin", launch.spin, 0, 1500, "rad/s"},
+      {"A time of flight", limits.atTime, 1e-6, 120, "s"},
+      {"A ball's mass", s.ball.mass, 1e-4, 1, "kg"},
+      {"A ball's radius", s.ball.radius, 1e-3, 0.2, "m"},
+      {"An air density", s.air.density, 0, 10, "kg/m3"},
+      {"A gravity", s.gravity, 0, 100, "m/s2"},
   };
-  if (!launch.from.allFinite())
-    return refused("The ball's place is not a number.", "Give three finite coordinates.");
-  if (!(launch.speed >= 0.1 && launch.speed <= 120))
-    return refused("A ball speed of " + std::to_string(launch.speed) + " m/s cannot be computed.",
-                   "Give a speed from 0.1 to 120 m/s.");
-  if (!(std::abs(launch.launchAngle) <= kPi / 2) || !(std::abs(launch.direction) <= kPi) ||
-      !std::isfinite(launch.axisTilt))
-    return refused("The launch direction is not one.",
-                   "Give a launch angle within 90 degrees and a direction within 180 degrees.");
-  if (!(launch.spin >= 0 && launch.spin <= 1500))
-    return refused("A spin of " + std::to_string(launch.spin) + " rad/s cannot be computed.",
-                   "Give a spin from 0 to 1500 rad/s.");
-  if (!(limits.atTime > 0 && limits.atTime <= 120))
-    return refused("A flight of " + std::to_string(limits.atTime) + " s cannot be computed.",
-                   "Give a time of at most 120 s.");
-  if (!(s.ball.mass > 0 && s.ball.radius > 0 && s.air.density >= 0 && s.gravity >= 0))
-    return refused("The ball, the air or gravity has an impossible value.",
-                   "Give a ball with mass and radius, and no negative density or gravity.");
-  return std::nullopt;
+  return detail::firstOutside(all);
 }
 
 }  // namespace

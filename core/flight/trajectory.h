@@ -19,7 +19,7 @@ struct Launch {
   double launchAngle = 0;    ///< above the horizon, -pi/2 to pi/2
   double direction = 0;      ///< right of d, positive to the right, -pi to pi
   double spin = 0;           ///< backspin, 0 to 1500
-  double axisTilt = 0;  ///< positive tilts the lift to the right (the ball curves right); 0 is pure backspin
+  double axisTilt = 0;       ///< 0 is pure backspin; positive tilts the lift, and so the path, to the right
 };
 
 Vec3 launchVelocity(const Launch& launch);
@@ -45,10 +45,9 @@ Vec3 spinAxisOf(const Launch& launch);
 
 /// Where to stop: the first that comes.
 struct FlightLimits {
-  std::optional<double> atDown;  ///< the plane d = const, crossed in either sense
-  std::optional<double>
-      atLevel;         ///< the plane u = const, crossed downward (level of the floor, of the landing)
-  double atTime = 30;  ///< seconds, > 0, at most 120
+  std::optional<double> atDown;   ///< the plane d = const, crossed in either sense
+  std::optional<double> atLevel;  ///< the plane u = const, crossed downward
+  double atTime = 30;             ///< seconds, > 0, at most 120
 };
 enum class FlightEnd { Down, Level, Time };
 

@@ -79,6 +79,10 @@ std::optional<double> PlanePath::timeDownThrough(double z) const {
   return std::nullopt;
 }
 
+double mouthOf(const Frame& frame) {
+  return std::min(0.0, frame.behindScreen - frame.depth);
+}
+
 FlightSpace::FlightSpace(const CaptureInput& input) : input_(input) {
   const Surroundings& around = input.surroundings;
   const Ball& ball = around.ball;

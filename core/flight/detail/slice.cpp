@@ -76,11 +76,10 @@ void Slice::placeFrame() {
   const Frame& frame = input_.frame;
   const double radius = input_.surroundings.ball.radius;
   const double half = frame.width / 2;
-  const double mouth = frame.behindScreen - frame.depth;
+  const double mouth = mouthOf(frame);
   const double offset = std::abs(input_.ball.y());
   startsInside_ = input_.ball.x() > mouth && offset < half;
   toScreen_ = distanceTo(0);
-  toBack_ = distanceTo(frame.behindScreen);
   if (input_.ball.x() <= mouth) toMouth_ = distanceTo(mouth);
   if (toMouth_) {
     const double across = std::abs(acrossAt(*toMouth_));
@@ -116,33 +115,19 @@ Slice::Contact Slice::insideContact(const PlanePath& path, double from) const {
   return first;
 }
 
-std::optional<Slice::Contact> Slice::outsideContact(const PlanePath& path, double from) const {
-  const Frame& frame = input_.frame;
-  const double radius = input_.surroundings.ball.radius;
-  const double top = frame.height + radius;
-  const double mouth = frame.behindScreen - frame.depth;
-  std::optional<Contact> first;
-  const auto within = [&](double s) {
-    const double down = input_.ball.x() + s * along_.x();
-    return down >= mouth && down <= frame.behindScreen;
-  };
-  const auto falls = path.timeDownThrough(top);
-  if (falls && *falls >= from && path.height < top) {
-    const double s = path.at(*falls).x();
-    if (within(s) && std::abs(acrossAt(s)) < frame.width / 2 + radius)
-      first = Contact{Meets::RoofFabric, *falls, {}};
-  }
-  if (toSideFromOutside_ && within(*toSideFromOutside_)) {
-    const auto time = path.timeAtDistance(*toSideFromOutside_);
-    if (time && path.at(*time).y() < top && (!first || *time < first->time))
-      first = Contact{Meets::SideFabric, *time, {}};
-  }
-  return first;
+std::optional<Slice::Contact> Slice::outsideContact(const PlanePath& path) const {
+  if (!toSideFromOutside_) return std::nullopt;
+  const double down = input_.ball.x() + *toSideFromOutside_ * along_.x();
+  if (down < mouthOf(input_.frame) || down > input_.frame.behindScreen) return std::nullopt;
+  const auto time = path.timeAtDistance(*toSideFromOutside_);
+  if (!time || path.at(*time).y() >= input_.frame.height + input_.surroundings.ball.radius)
+    return std::nullopt;
+  return Contact{Meets::SideFabric, *time, {}};
 }
 
 std::optional<Slice::Contact> Slice::frameContact(const PlanePath& path) const {
   if (startsInside_) return insideContact(path, 0);
-  if (!toMouth_) return outsideContact(path, 0);
+  if (!toMouth_) return outsideContact(path);
   const auto time = path.timeAtDistance(*toMouth_);
   if (!time) return std::nullopt;
   const double z = path.at(*time).y();
@@ -151,7 +136,7 @@ std::optional<Slice::Contact> Slice::frameContact(const PlanePath& path) const {
   const bool belowMember = z <= input_.frame.height - input_.frame.tube - radius;
   if (lane_ == Lane::Inside && belowMember) return insideContact(path, *time);
   if (lane_ != Lane::Outside && below) return Contact{Meets::FrameTube, *time, {}};
-  return outsideContact(path, *time);
+  return outsideContact(path);
 }
 
 std::optional<double> Slice::entry(const Section& section, const PlanePath& path, double until) const {

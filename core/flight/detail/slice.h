@@ -24,6 +24,9 @@ struct PlanePath {
   std::optional<double> timeDownThrough(double z) const;
 };
 
+/// The plane d = const in which the frame's front members stand.
+double mouthOf(const Frame& frame);
+
 /// An obstacle grown by the ball's radius face by face: inside is normal.dot(p) <= offset for all faces.
 struct GrownObstacle {
   Id id;
@@ -43,8 +46,7 @@ class FlightSpace {
  private:
   const CaptureInput& input_;
   std::vector<GrownObstacle> obstacles_;
-  double areaOverMass_ =
-      0;  ///< air density / 2 * area / mass: acceleration per coefficient and speed squared
+  double areaOverMass_ = 0;  ///< density / 2 * area / mass: acceleration = this * coefficient * speed^2
   Coefficients atLaunch_;
   Coefficients onTheWay_;
   double third_ = 0;  ///< a third of the time to the screen
@@ -78,18 +80,15 @@ class Slice {
     double low, high;  ///< z of its bounds
     std::vector<HalfPlane> sides;
   };
-  enum class Lane {
-    Inside,
-    Post,
-    Outside
-  };  ///< where a shot crosses the plane of the frame's mouth, sideways
+  /// Where shots cross the plane of the frame's mouth, sideways.
+  enum class Lane { Inside, Post, Outside };
 
   void cutObstacles();
   void placeFrame();
   Contact contact(const PlanePath& path) const;
   std::optional<Contact> frameContact(const PlanePath& path) const;
   Contact insideContact(const PlanePath& path, double from) const;
-  std::optional<Contact> outsideContact(const PlanePath& path, double from) const;
+  std::optional<Contact> outsideContact(const PlanePath& path) const;
   std::optional<double> entry(const Section& section, const PlanePath& path, double until) const;
   double acrossAt(double s) const { return input_.ball.y() + s * along_.y(); }
 
@@ -97,7 +96,7 @@ class Slice {
   const CaptureInput& input_;
   Vec2 along_;                     ///< (d, r) of the direction
   std::vector<Section> sections_;  ///< nearest first
-  std::optional<double> toMouth_, toScreen_, toBack_, toSideFromInside_, toSideFromOutside_;
+  std::optional<double> toMouth_, toScreen_, toSideFromInside_, toSideFromOutside_;
   Lane lane_ = Lane::Inside;
   bool startsInside_ = false;
 };

@@ -6,14 +6,16 @@
 #include <limits>
 #include <optional>
 
+#include "flight/detail/slice.h"
+
 namespace baywright::detail {
 namespace {
 
 constexpr double kForever = std::numeric_limits<double>::infinity();
 /// A ball that leaves the floor slower than this upward (a hop of 5 mm) rolls from there on.
 constexpr double kLeastHop = 0.31;  // m/s
-/// A bound on the work: a ball that still hops after so many contacts is taken to roll.
-constexpr int kMostLegs = 60;
+/// A bound on the work: a ball that still hops after so many events is taken to roll.
+constexpr int kMostHops = 100;
 
 enum class Region { InFrame, InRoom };
 
@@ -25,7 +27,7 @@ class Walk {
   }
 
   std::vector<BackLeg> legs() {
-    while (static_cast<int>(legs_.size()) < kMostLegs && !rolls_) hop();
+    for (int i = 0; i < kMostHops && !rolls_; ++i) hop();
     roll();
     return std::move(legs_);
   }
@@ -37,7 +39,7 @@ class Walk {
     bool isFloor = false;
   };
 
-  double mouth() const { return input_.frame.behindScreen - input_.frame.depth; }
+  double mouth() const { return mouthOf(input_.frame); }
 
   /// Time until a coordinate that moves evenly reaches a bound that it is moving toward.
   static double timeTo(double bound, double position, double velocity) {
@@ -71,8 +73,9 @@ class Walk {
             true};
     if (region_ == Region::InFrame) {
       consider(timeToRoof(input_.frame.height), Surface{-Vec3::UnitZ(), fabric, kForever});
-      consider(timeTo(0, state_.position.x(), state_.velocity.x()),
-               Surface{-Vec3::UnitX(), fabric, kForever});
+      if (state_.velocity.x() > 0)
+        consider(timeTo(0, state_.position.x(), state_.velocity.x()),
+                 Surface{-Vec3::UnitX(), fabric, kForever});
       const double side = std::copysign(1.0, state_.velocity.y());
       const double wall = std::max(std::abs(state_.position.y()), input_.frame.width / 2 - ball_.radius);
       consider(timeTo(side * wall, state_.position.y(), state_.velocity.y()),
@@ -138,10 +141,11 @@ bool reachesScreen(const Arrival& arrival) {
 }
 
 BallState thrownBack(const ReboundInput& input, const Arrival& arrival) {
-  const Vec3 right = Vec3::UnitZ().cross(arrival.velocity).normalized();
-  const BallState before{arrival.position, arrival.velocity, -input.shots.spin * right};
-  const Surface screen{-Vec3::UnitX(), input.screen.restitution, std::numeric_limits<double>::infinity()};
-  return bounced(before, screen, input.surroundings.ball);
+  const double back = input.screen.restitution;
+  const double along = input.alongFabric.value_or(back);
+  const Vec3 velocity(-back * arrival.velocity.x(), along * arrival.velocity.y(),
+                      along * arrival.velocity.z());
+  return {arrival.position, velocity, Vec3::Zero()};
 }
 
 std::vector<BackLeg> wayBack(const ReboundInput& input, BallState state) {
