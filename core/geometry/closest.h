@@ -16,8 +16,8 @@ namespace baywright {
 /// to the first. `onFirst` and `onSecond` are the witnesses: where the gap is narrowest, or where the shapes
 /// touch after that shift (onFirst before the shift). Always onFirst - onSecond = distance * escape.
 ///
-/// Over a very small gap escape loses digits, since it is the difference of the witnesses: by an angle of some
-/// 1e-16 * size / distance. When they touch it comes from the faces and is exact again.
+/// Over a very small gap escape loses digits, since it is the difference of the witnesses: by an angle of
+/// some 1e-16 * size / distance. When they touch it comes from the faces and is exact again.
 ///
 /// Where several answers are equally good (parallel faces, a point at the centre) one is given, always the
 /// same. Shapes may be degenerate where shapes.h allows it. All coordinates must be finite.

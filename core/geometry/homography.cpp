@@ -132,7 +132,9 @@ Solution solve(std::span<const Vec2> from, std::span<const Vec2> to, const Mat3&
   const Eigen::VectorXd h = svd.matrixV().col(8);
   Solution solution;
   solution.matrix << h(0), h(1), h(2), h(3), h(4), h(5), h(6), h(7), h(8);
-  solution.condition = svd.singularValues()(0) / svd.singularValues()(7);
+  const Eigen::JacobiSVD<Mat3> ofMap(solution.matrix);
+  solution.condition = std::max(svd.singularValues()(0) / svd.singularValues()(7),
+                                ofMap.singularValues()(0) / ofMap.singularValues()(2));
   return solution;
 }
 
@@ -164,7 +166,7 @@ Result<HomographyFit> homographyFrom(std::span<const PointPair> given) {
   const Mat3 fromScale = normalising(from);
   const Mat3 toScale = normalising(to);
   const Solution solution = solve(from, to, fromScale, toScale);
-  if (!(solution.condition < 1 / kSingular) || std::abs(solution.matrix.determinant()) < kSingular) {
+  if (!(solution.condition < 1 / kSingular)) {
     return fail("The points do not fix the map between the two planes.", {},
                 "Spread them out, no three in line.");
   }

@@ -26,9 +26,10 @@ struct HomographyFit {
   Homography map;
   /// Root mean square distance between map(from) and to, in units of the second plane; zero for four pairs.
   double rms = 0;
-  /// How much the worst-placed point error is magnified relative to the best: ratio of the largest to the
-  /// smallest singular value that fixes the map, in normalised coordinates. About 2 to 20 for four corners of
-  /// a picture, over kPoorConditioning when three of four are almost on a line.
+  /// How far the points are from not fixing a map, in normalised coordinates: the larger of two ratios of
+  /// largest to smallest singular value, that of the equations and that of the map itself. About 2 to 20 for
+  /// the four corners of a picture; it grows as one over the distance of three points from a line, in either
+  /// plane.
   double condition = 1;
 };
 

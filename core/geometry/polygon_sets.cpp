@@ -36,7 +36,7 @@ Ring ringOf(const Path& path) {
 
 Result<void> checkRange(const Ring& ring) {
   for (const Vec2& p : ring) {
-    if (!(p.cwiseAbs().maxCoeff() <= kPlanLimit)) {
+    if (!p.allFinite() || p.cwiseAbs().maxCoeff() > kPlanLimit) {
       return fail("A corner lies more than 1000 km away or is not a finite number.");
     }
   }
