@@ -21,13 +21,20 @@ Vec3 wayToMiddle(const ScreenFace& face, const Vec3& lens) {
   return bayFromScreen(face, face.middle()) - lens;
 }
 
+/// A projector never looks along the screen, whatever its data sheet claims; radians.
+constexpr double kMostTurn = 1.4;
+
+double within(double value, double limit) {
+  return std::clamp(value, -std::max(0.0, limit), std::max(0.0, limit));
+}
+
 /// Lens shift that puts the picture's middle on the screen's, as far as the projector can, for a square axis.
 void shiftToward(ProjectorMount& mount, const Projector& projector, const Vec3& way) {
   const double width = way.x() / mount.throwRatio;
   const double height = width * projector.panelHeight / projector.panelWidth;
   const double offset = mount.kind == MountKind::Ceiling ? -projector.offset : projector.offset;
-  mount.shiftUp = std::clamp(way.z() / height - offset, -projector.shiftUpMax, projector.shiftUpMax);
-  mount.shiftSide = std::clamp(way.y() / width, -projector.shiftSideMax, projector.shiftSideMax);
+  mount.shiftUp = within(way.z() / height - offset, projector.shiftUpMax);
+  mount.shiftSide = within(way.y() / width, projector.shiftSideMax);
 }
 
 /// Turns the body so that the ray through the panel's middle, (1, side, up) along (axis, right, up), goes
@@ -37,13 +44,13 @@ void shiftToward(ProjectorMount& mount, const Projector& projector, const Vec3& 
 void turnToward(ProjectorMount& mount, const Projector& projector, const Vec2& middle, const Vec3& way) {
   const Vec3 ray{1, middle.x(), middle.y()};
   const double rise = way.z() / way.norm() * ray.norm() / std::hypot(1.0, ray.z());
-  const double most = std::max(0.0, projector.keystoneMax);
+  const double most = std::clamp(projector.keystoneMax, 0.0, kMostTurn);
   const double pitch = std::asin(std::clamp(rise, -1.0, 1.0)) - std::atan(ray.z());
-  mount.pitch = std::clamp(pitch, -most, most);
+  mount.pitch = within(pitch, most);
   const double ahead = std::cos(mount.pitch) - ray.z() * std::sin(mount.pitch);
   const double yaw = std::atan2(way.y(), way.x()) - std::atan2(ray.y(), ahead);
   const double mostYaw = std::atan(std::tan(most) * std::cos(mount.pitch));
-  mount.yaw = std::clamp(yaw, -mostYaw, mostYaw);
+  mount.yaw = within(yaw, mostYaw);
   if (std::abs(mount.pitch) < kNoKeystone) mount.pitch = 0;
   if (std::abs(mount.yaw) < kNoKeystone) mount.yaw = 0;
 }
@@ -67,7 +74,8 @@ double aimed(ProjectorMount& mount, const Projector& projector, const ScreenFace
   const auto straight = lensOf(projector, mount);
   if (!straight) return 1;
   turnToward(mount, projector, straight->middle, way);
-  return growthNeeded(*lensOf(projector, mount), face);
+  const auto turned = lensOf(projector, mount);
+  return turned ? growthNeeded(*turned, face) : 1;
 }
 
 /// Finds the zoom at which the picture just holds the screen: log(growth) as a function of log(throw ratio)

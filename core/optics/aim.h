@@ -16,7 +16,8 @@ struct AimNeeds {
 };
 
 /// How far a mount is inside each limit of its projector; negative: beyond it. Each is what is left, in its
-/// own unit.
+/// own unit. Shift up and to the side are taken as independent; many makers allow less of one when much of
+/// the other is used.
 struct MountMargins {
   double zoomWide = 0;   ///< throw ratio over the widest
   double zoomLong = 0;   ///< under the longest

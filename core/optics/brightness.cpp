@@ -69,6 +69,7 @@ Brightness brightnessOf(const Picture& picture, const PictureLight& light,
 }
 
 IlluminanceMap illuminanceMap(const Picture& picture, const PictureLight& light, int columns, int rows) {
+  if (columns < 1 || rows < 1) return {};
   IlluminanceMap map{columns, rows, {}, 0, 0};
   map.lux.reserve(static_cast<std::size_t>(columns) * static_cast<std::size_t>(rows));
   const LightField field(picture, light);

@@ -49,7 +49,7 @@ struct IlluminanceMap {
   double lowest = 0;        ///< of lit cells; 0 when there are none
   double highest = 0;
 };
-/// columns, rows >= 1.
+/// Empty when columns or rows are less than 1.
 IlluminanceMap illuminanceMap(const Picture& picture, const PictureLight& light, int columns, int rows);
 
 }  // namespace baywright

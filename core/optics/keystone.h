@@ -37,8 +37,7 @@ struct CornerFit {
 inline constexpr double kCornerTolerance = 0.01;
 /// Turning the axis by less than this moves no corner by a tenth of a pixel of 4096: it is no keystone.
 inline constexpr double kNoKeystone = 2e-5;
-/// What correction an axis turned like the picture's asks for: the worse of its two angles, 0 under
-/// kNoKeystone.
+/// What the projector's correction has to undo: the worse of the picture's two angles, 0 under kNoKeystone.
 double keystoneAngle(const Picture& picture);
 
 /// pixelLoss counts what falls outside `onPanel` on the panel, also when a corner is not reachable. Refused:

@@ -14,10 +14,10 @@ namespace baywright {
 /// All in the bay frame (d, r, u), metres. Real lenses add a little barrel or pincushion, under 1 % of the
 /// picture's width on a good one (value from memory); it is not modelled.
 ///
-/// At distance 1 along the optical axis and square to it the picture is a rectangle of `extent` about
-/// `middle`:
-///   extent = (1 / throw ratio, that / panel aspect)          throw ratio = distance / width, IEC 62471-5
-///   set-up middle = (shiftSide * width, (offset or -offset + shiftUp) * height)
+/// At distance 1 along the optical axis and square to it the picture is a rectangle:
+///   width   1 / throw ratio                  (ratio of distance to width, IEC 62471-5 test set-up)
+///   height  width / panel aspect
+///   middle  to the right by shiftSide * width, up by (offset or -offset, + shiftUp) * height
 /// The offset works upward for a projector that stands (floor, wall) and downward for one that hangs upside
 /// down under the ceiling, whose electronics turn the picture the right way up again. So `right` and `up` are
 /// those of the picture, not of the body. Offset and shift move the picture and leave it a rectangle; only
@@ -42,7 +42,7 @@ struct ProjectorLens {
 };
 
 /// Refused with a sentence: a throw ratio, panel size or offset that makes no picture, numbers that are not
-/// finite. It does not ask whether the projector can do this zoom or shift: mountLimits in aim.h does.
+/// finite. It does not ask whether the projector can do this zoom or shift: mountMargins in aim.h does.
 Result<ProjectorLens> lensOf(const Projector& projector, const ProjectorMount& mount);
 
 /// Direction from the lens through a panel position, in the bay frame; its component along the axis is 1.

@@ -15,8 +15,9 @@ struct MountingZone {
   /// nowhere.
   double nearest = 0;
   double farthest = 0;
-  /// Lens positions (d, r) on the plan of the bay that work at the asked height; empty when none does.
-  /// Its edges are found at kZoneSlices values of r to a millimetre and joined by straight lines.
+  /// Lens positions (d, r) on the plan of the bay that work at the asked height; empty when none does, or
+  /// only the middle line itself. The same on both sides. Its edges are found at kZoneSlices values of r to a
+  /// millimetre and joined by straight lines.
   Ring region;
 };
 

@@ -57,7 +57,7 @@ Result<Picture> pictureOf(const ScreenFace& face, const ProjectorLens& lens);
 /// lies over 20 throw distances away, no fitter wants it and its position is all rounding.
 inline constexpr double kSteepestRay = 20.0;
 
-/// Nearest thing to "does it fill": the aspect (width over height) of a panel and of a screen.
+/// Picture::aspectLoss for two aspects (width over height), > 0.
 double aspectLossOf(double panelAspect, double screenAspect);
 
 }  // namespace baywright

@@ -81,8 +81,7 @@ TEST(Shadow, MirrorsForTheOtherHand) {
   std::vector<Capsule> golfer = raised(-3, -0.8, 2.0);
   const double right = shadowOf(picture, golfer, {}).atAddress;
   for (Capsule& limb : golfer) limb.a.y() = -limb.a.y(), limb.b.y() = -limb.b.y();
-  EXPECT_NEAR(shadowOf(picture, golfer, {}).atAddress, right, 2e-3 * right)
-      << "round limbs are polygons whose corners need not mirror";
+  EXPECT_NEAR(shadowOf(picture, golfer, {}).atAddress, right, 1e-12);
 }
 
 TEST(Shadow, NobodyShadesNothing) {
