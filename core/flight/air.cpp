@@ -29,7 +29,7 @@ double pressureAt(double altitude) {
 }  // namespace
 
 Result<Air> airAt(double altitude, double temperature) {
-  const detail::Bounds all[] = {{"An altitude", altitude, -500, 11000, "m"},
+  const detail::Bounds all[] = {{"An altitude", altitude, -1000, 11000, "m"},
                                 {"An air temperature", temperature, 216, 333, "K"}};
   if (auto problem = detail::firstOutside(all)) return tl::unexpected(*problem);
   Air air;

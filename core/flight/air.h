@@ -14,7 +14,7 @@ struct Air {
   bool operator==(const Air&) const = default;
 };
 
-/// ISA at a geopotential altitude in metres, -500 to 11000: T = 288.15 K - 0.0065 K/m h,
+/// ISA at a geopotential altitude in metres, -1000 to 11000: T = 288.15 K - 0.0065 K/m h,
 /// p = 101325 Pa (T / 288.15 K)^5.2559, density = p / (287.05287 J/(kg K) T). Viscosity by Sutherland's law
 /// with the constants of ISO 2533. Refused outside the range.
 Result<Air> standardAir(double altitude);

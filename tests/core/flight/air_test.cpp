@@ -8,7 +8,7 @@ namespace {
 
 TEST(Air, ThinsWithAltitude) {
   double last = 2;
-  for (double altitude = -500; altitude <= 11000; altitude += 500) {
+  for (double altitude = -1000; altitude <= 11000; altitude += 500) {
     const auto air = standardAir(altitude);
     ASSERT_TRUE(air);
     EXPECT_LT(air->density, last);
@@ -31,7 +31,7 @@ TEST(Air, ThinsInProportionToItsTemperature) {
 }
 
 TEST(Air, RefusesWhatIsNoPlaceForABay) {
-  EXPECT_FALSE(standardAir(-501));
+  EXPECT_FALSE(standardAir(-1001));
   EXPECT_FALSE(standardAir(11001));
   EXPECT_FALSE(standardAir(std::numeric_limits<double>::quiet_NaN()));
   const auto furnace = airAt(0, 400);
