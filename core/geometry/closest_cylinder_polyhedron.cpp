@@ -28,7 +28,9 @@ NearestPair nearestPair(const ConvexPolyhedron& body, const CylinderFrame& c) {
       if (face.normal.dot(p) >= face.offset && foot.contains(p)) best.offer(foot.of(p), p);
     }
   });
-  facing.forEachEdge([&](const Segment3& edge) { best.offer(detail::nearestPair(edge, c)); });
+  facing.forEachEdge([&](const Vec3& from, const Vec3& to) {
+    best.offer(detail::nearestPair({from, to}, c));
+  });
   return best;
 }
 

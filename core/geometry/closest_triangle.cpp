@@ -26,8 +26,14 @@ TrianglePlane planeOf(const Triangle& t) {
   } else if (ca > ab && ca > bc) {
     plane.corners = {t.c, t.a, t.b};
   }
-  plane.normal =
-      detail::commonPerpendicular(plane.corners.b - plane.corners.a, plane.corners.c - plane.corners.a);
+  const Vec3 longest = plane.corners.b - plane.corners.a;
+  const Vec3 other = plane.corners.c - plane.corners.a;
+  const Vec3 rough = longest.cross(other);
+  const double scale = longest.squaredNorm();
+  if (!(rough.squaredNorm() > detail::kParallel * detail::kParallel * scale * other.squaredNorm()))
+    return plane;
+  // Made perpendicular once more: the cross product of a sliver leans along its longest edge by rounding.
+  plane.normal = (rough - longest * (rough.dot(longest) / scale)).normalized();
   return plane;
 }
 
@@ -64,11 +70,14 @@ Closest closest(const Segment3& first, const Triangle& second) {
   const TrianglePlane plane = planeOf(second);
   const auto& [a, b, c] = plane.corners;
   // Without area the longest edge is the whole triangle.
-  if (plane.normal.isZero()) return closest(first, Segment3{a, b});
+  if (plane.normal == Vec3::Zero()) return closest(first, Segment3{a, b});
 
-  detail::NearestPair best = detail::nearestPair(first, {a, b});
-  best.offer(detail::nearestPair(first, {b, c}));
-  best.offer(detail::nearestPair(first, {c, a}));
+  const detail::SegmentProbe probe(first);
+  detail::NearestPair best;
+  for (const Vec3& corner : {a, b, c}) probe.offerVertex(best, corner);
+  probe.offerEdge(best, a, b);
+  probe.offerEdge(best, b, c);
+  probe.offerEdge(best, c, a);
   const double size = std::max({detail::sizeOf(first), detail::sizeOf({a, b}), c.cwiseAbs().maxCoeff()});
   const Heights height = heightsOver(plane, first);
   offerFace(best, first, plane, height);

@@ -32,37 +32,41 @@ Vec3 nearestOn(const Segment3& segment, const Vec3& p) {
   return segment.a + along * (reach / squared);
 }
 
-namespace {
-
-/// The point where the lines are nearest, if it lies within both segments and they are not parallel. In the
-/// plane across `first`, second's line must pass the origin at a right angle: that form loses no digits at
-/// small angles.
-void offerInterior(NearestPair& best, const Segment3& first, const Segment3& second) {
-  const Vec3 u = first.b - first.a;
-  const Vec3 v = second.b - second.a;
-  const double squaredU = u.squaredNorm();
-  if (!(squaredU > 0)) return;
-  const Vec3 axis = u / std::sqrt(squaredU);
-  const Vec3 across = perpendicularPart(v, axis);
-  const double squaredAcross = across.squaredNorm();
-  if (!(squaredAcross > kParallel * kParallel * v.squaredNorm())) return;
-  const double t = across.dot(first.a - second.a) / squaredAcross;
-  if (!(t > 0 && t < 1)) return;
-  const Vec3 onSecond = second.a + t * v;
-  const double s = u.dot(onSecond - first.a) / squaredU;
-  if (!(s > 0 && s < 1)) return;
-  best.offer(first.a + s * u, onSecond);
+SegmentProbe::SegmentProbe(const Segment3& segment)
+    : segment_(segment), along_(segment.b - segment.a), squared_(along_.squaredNorm()) {
+  if (squared_ > 0) axis_ = along_ / std::sqrt(squared_);
 }
 
-}  // namespace
+void SegmentProbe::offerEnds(NearestPair& best, const Vec3& from, const Vec3& along, double squared) const {
+  for (const Vec3& end : {segment_.a, segment_.b}) {
+    const double reach = along.dot(end - from);
+    if (reach > 0 && reach < squared) best.offer(end, from + along * (reach / squared));
+  }
+}
+
+void SegmentProbe::offerEdge(NearestPair& best, const Vec3& from, const Vec3& to) const {
+  const Vec3 along = to - from;
+  const double squared = along.squaredNorm();
+  offerEnds(best, from, along, squared);
+  // Where both are nearest within. In the plane across our axis the edge must pass the origin at a right
+  // angle: that form loses no digits at small angles.
+  const Vec3 across = perpendicularPart(along, axis_);
+  const double squaredAcross = across.squaredNorm();
+  if (!(squared_ > 0 && squaredAcross > kParallel * kParallel * squared)) return;
+  const double t = across.dot(segment_.a - from);
+  if (!(t > 0 && t < squaredAcross)) return;
+  const Vec3 onEdge = from + (t / squaredAcross) * along;
+  const double s = along_.dot(onEdge - segment_.a);
+  if (!(s > 0 && s < squared_)) return;
+  best.offer(segment_.a + (s / squared_) * along_, onEdge);
+}
 
 NearestPair nearestPair(const Segment3& first, const Segment3& second) {
+  const SegmentProbe probe(first);
   NearestPair best;
-  best.offer(first.a, nearestOn(second, first.a));
-  best.offer(first.b, nearestOn(second, first.b));
-  best.offer(nearestOn(first, second.a), second.a);
-  best.offer(nearestOn(first, second.b), second.b);
-  offerInterior(best, first, second);
+  probe.offerVertex(best, second.a);
+  probe.offerVertex(best, second.b);
+  probe.offerEdge(best, second.a, second.b);
   return best;
 }
 

@@ -56,6 +56,27 @@ Vec3 nearestOn(const Segment3& segment, const Vec3& p);
 
 NearestPair nearestPair(const Segment3& first, const Segment3& second);
 
+/// A segment that is held against many edges, with what it needs for each computed once. Its nearest points
+/// to a shape with straight edges lie at a vertex of the shape, on one of its edges, or in a face.
+class SegmentProbe {
+ public:
+  explicit SegmentProbe(const Segment3& segment);
+
+  void offerVertex(NearestPair& best, const Vec3& vertex) const {
+    best.offer(nearestOn(segment_, vertex), vertex);
+  }
+  /// Pairs within the edge; its ends are for offerVertex.
+  void offerEdge(NearestPair& best, const Vec3& from, const Vec3& to) const;
+
+ private:
+  void offerEnds(NearestPair& best, const Vec3& from, const Vec3& along, double squared) const;
+
+  Segment3 segment_;
+  Vec3 along_;
+  Vec3 axis_ = Vec3::Zero();  ///< unit; zero for a point
+  double squared_;
+};
+
 /// A gap's answer from its witnesses; when they touch, escape is `normal` (unit, from second to first).
 Closest closestFrom(const NearestPair& pair, double size, const Vec3& normal);
 

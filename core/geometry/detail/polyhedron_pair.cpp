@@ -33,7 +33,9 @@ NearestPair nearestPair(const Segment3& segment, const ConvexPolyhedron& body) {
       if (face.normal.dot(end) >= face.offset && foot.contains(end)) best.offer(end, foot.of(end));
     }
   });
-  facing.forEachEdge([&](const Segment3& edge) { best.offer(nearestPair(segment, edge)); });
+  const SegmentProbe probe(segment);
+  facing.forEachEdge([&](const Vec3& from, const Vec3& to) { probe.offerEdge(best, from, to); });
+  for (const Vec3& vertex : body.vertices()) probe.offerVertex(best, vertex);
   return best;
 }
 
@@ -60,8 +62,10 @@ NearestPair nearestPair(const ConvexPolyhedron& first, const ConvexPolyhedron& s
   offerFeet(best, second, first, ofFirst);
   std::swap(best.onFirst, best.onSecond);
   offerFeet(best, first, second, ofSecond);
-  ofFirst.forEachEdge([&](const Segment3& a) {
-    ofSecond.forEachEdge([&](const Segment3& b) { best.offer(nearestPair(a, b)); });
+  ofFirst.forEachEdge([&](const Vec3& a, const Vec3& b) {
+    const SegmentProbe probe({a, b});
+    ofSecond.forEachEdge([&](const Vec3& from, const Vec3& to) { probe.offerEdge(best, from, to); });
+    for (const Vec3& vertex : second.vertices()) probe.offerVertex(best, vertex);
   });
   return best;
 }

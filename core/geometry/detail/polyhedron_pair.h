@@ -61,7 +61,7 @@ class FacingFaces {
   template <class Visit>
   void forEachEdge(const Visit& visit) const {
     for (const ConvexPolyhedron::Edge& edge : body_.edges()) {
-      if (has(edge.left) || has(edge.right)) visit(Segment3{body_.vertex(edge.from), body_.vertex(edge.to)});
+      if (has(edge.left) || has(edge.right)) visit(body_.vertex(edge.from), body_.vertex(edge.to));
     }
   }
 
@@ -72,7 +72,7 @@ class FacingFaces {
   std::uint64_t hidden_ = 0;
 };
 
-/// Offers p and its foot on the face, if p is in front of the face and the foot within it.
+/// Feet of points on a face.
 struct FaceFoot {
   const ConvexPolyhedron& body;
   const ConvexPolyhedron::Face& face;

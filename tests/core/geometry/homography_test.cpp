@@ -129,8 +129,8 @@ TEST(Homography, SaysWhyItRefusesFourPoints) {
     EXPECT_FALSE(homographyFrom(paired(bad.to, kSquare)));
   }
   EXPECT_FALSE(homographyFrom({}));
-  EXPECT_FALSE(
-      homographyFrom(std::vector<PointPair>(paired(kSquare, kQuad).begin(), paired(kSquare, kQuad).begin())));
+  const auto pairs = paired(kSquare, kQuad);
+  EXPECT_FALSE(homographyFrom(std::span(pairs).first(3)));
 }
 
 TEST(Homography, SaysWhenAllPointsButOneAreInLine) {

@@ -107,9 +107,9 @@ TEST(LeastSquares, FollowsACurvedValley) {
 }
 
 // Misra1a, NIST Statistical Reference Datasets, nonlinear regression
-// (https://www.itl.nist.gov/div898/strd/nls/data/misra1a.shtml): y = b1 (1 - exp(-b2 x)). Its certified values are
-// b1 = 2.3894212918E+02, b2 = 5.5015643181E-04 with the standard deviations 2.7070075241E+00 and 7.2668688436E-06, and
-// the residual sum of squares 1.2455138894E-01.
+// (https://www.itl.nist.gov/div898/strd/nls/data/misra1a.shtml): y = b1 (1 - exp(-b2 x)). Its certified
+// values are b1 = 2.3894212918E+02, b2 = 5.5015643181E-04 with the standard deviations 2.7070075241E+00
+// and 7.2668688436E-06, and the residual sum of squares 1.2455138894E-01.
 TEST(LeastSquares, ReproducesACertifiedNonlinearFit) {
   const std::vector<std::array<double, 2>> data{
       {10.07, 77.6},  {14.73, 114.9}, {17.94, 141.1}, {23.93, 190.8}, {29.61, 239.9},
