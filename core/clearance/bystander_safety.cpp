@@ -70,8 +70,9 @@ CheckResult checkBystanderSafety(const CheckInput& input) {
     finding.sentence = finding.verdict == Verdict::Blocked
                            ? person.name + " is in a place " + worstZone->words + "; " +
                                  missingText(*finding.margin, input.job.units) + " are missing."
-                           : person.name + ": " + marginText(*finding.margin, input.job.units) +
-                                 " to the place " + worstZone->words + ".";
+                           : person.name + ": " +
+                                 marginText(*finding.margin, std::string("to the place ") + worstZone->words,
+                                            input.job.units);
     finding.source = "nobody in front of the ball nor within a shank's angle: common practice, no source";
     result.findings.push_back(std::move(finding));
     result.figures.push_back({figureName({"bystander", idText(person.id), "margin"}), worst.distance, "m"});

@@ -57,6 +57,17 @@ struct CheckResult {
   std::vector<Quantity> figures;
 };
 
+/// What a check reads besides job, obstacles and scans; what it does not read may be left empty for it.
+struct CheckNeeds {
+  bool swings = false;
+  bool balls = false;
+  bool picture = false;
+  bool ways = false;  ///< doors too
+
+  bool operator==(const CheckNeeds&) const = default;
+};
+inline constexpr CheckNeeds kAllNeeds{true, true, true, true};
+
 using Check = CheckResult (*)(const CheckInput&);
 
 }  // namespace baywright

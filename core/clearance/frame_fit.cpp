@@ -52,8 +52,10 @@ void addKnown(CheckResult& result, const CheckInput& input, const Aspect& aspect
   finding.margin = worst->margin;
   finding.verdict = verdictOf(worst->margin);
   finding.points = std::pair(worst->closest.onFirst, worst->closest.onSecond);
-  finding.sentence = "Frame: " + marginText(worst->margin, input.job.units) + " at " + obstacle.name +
-                     " for the room " + std::string(aspect.place) + ".";
+  finding.sentence =
+      "Frame: " + marginText(worst->margin,
+                             "at " + obstacle.name + " for the room " + std::string(aspect.place),
+                             input.job.units);
   finding.source = aspect.source;
   result.findings.push_back(std::move(finding));
   result.figures.push_back({figureName({"frame", aspect.name, "margin"}), worst->margin.value, "m"});
@@ -104,7 +106,8 @@ void addOutside(CheckResult& result, const CheckInput& input) {
   const auto box = frameBox(input.option.kit.frame);
   if (floor.size() < 3 || !box) return;
   std::optional<Finding> worst;
-  for (const Vec3& corner : putOf(input, *box).body.vertices()) {
+  const ConvexPolyhedron stands = putOf(input, *box).body;
+  for (const Vec3& corner : stands.vertices()) {
     if (corner.z() > 0 || isInside(input.job.room, flat(corner))) continue;
     const BoundaryPoint edge = closestOnBoundary(Polygon{floor, {}}, flat(corner));
     if (worst && worst->margin->value <= -edge.distance) continue;

@@ -48,11 +48,10 @@ void addRoom(CheckResult& result, const CheckInput& input, const ConvexPolyhedro
   finding.margin = worst->margin;
   finding.verdict = verdictOf(worst->margin);
   finding.points = std::pair(worst->closest.onFirst, worst->closest.onSecond);
-  finding.sentence =
-      finding.verdict == Verdict::Blocked
-          ? "The projector's body runs " + missingText(worst->margin, input.job.units) + " into " +
-                obstacle.name + "."
-          : "Projector: " + marginText(worst->margin, input.job.units) + " to " + obstacle.name + ".";
+  finding.sentence = finding.verdict == Verdict::Blocked
+                         ? "The projector's body runs " + missingText(worst->margin, input.job.units) +
+                               " into " + obstacle.name + "."
+                         : "Projector: " + marginText(worst->margin, "to " + obstacle.name, input.job.units);
   finding.source = "two bodies cannot share a place";
   result.findings.push_back(std::move(finding));
 }

@@ -95,10 +95,12 @@ struct SnapshotMaker::Kept {
     }
     setting.zone = *alone;
     const Placement& placement = option.placement;
-    const ShadowInputs shadowInputs{inputs, job.golfers, placement.strikePoint(Hand::Right),
-                                    placement.strikePoint(Hand::Left), placement.sigma};
-    setting.zone->shadows =
-        shadows.get(shadowInputs, [&] { return golferShadows(alone->picture, settings, placement.sigma); });
+    if (!settings.empty()) {
+      const ShadowInputs shadowInputs{inputs, job.golfers, placement.strikePoint(Hand::Right),
+                                      placement.strikePoint(Hand::Left), placement.sigma};
+      setting.zone->shadows =
+          shadows.get(shadowInputs, [&] { return golferShadows(alone->picture, settings, placement.sigma); });
+    }
     std::vector<Solid> solids;
     for (LightBlocker& blocker : lightBlockers(obstacles, placement.bay)) {
       setting.zone->obstructedBy.push_back(obstacles[blocker.index].id);
@@ -112,7 +114,7 @@ struct SnapshotMaker::Kept {
 SnapshotMaker::SnapshotMaker() : kept_(std::make_unique<Kept>()) {}
 SnapshotMaker::~SnapshotMaker() = default;
 
-Snapshot SnapshotMaker::make(const Job& job) {
+Snapshot SnapshotMaker::make(const Job& job, const CheckNeeds& needs) {
   Snapshot snapshot;
   const auto room = kept_->room.get({job.room, job.bystanders},
                                     [&] { return std::make_shared<const Obstacles>(roomObstacles(job)); });
@@ -126,11 +128,13 @@ Snapshot SnapshotMaker::make(const Job& job) {
     }
     return std::shared_ptr<const std::vector<ScanObstacle>>(std::move(scans));
   });
-  snapshot.swings = kept_->swingsOf(job);
-  snapshot.balls = kept_->balls.make(job, *obstacles);
-  snapshot.picture = kept_->pictureOf(job, *obstacles, snapshot.swings);
-  snapshot.doors = doorSweeps(job);
-  snapshot.ways = waysOf(job, *obstacles);
+  if (needs.swings) snapshot.swings = kept_->swingsOf(job);
+  if (needs.balls) snapshot.balls = kept_->balls.make(job, *obstacles);
+  if (needs.picture) snapshot.picture = kept_->pictureOf(job, *obstacles, snapshot.swings);
+  if (needs.ways) {
+    snapshot.doors = doorSweeps(job);
+    snapshot.ways = waysOf(job, *obstacles);
+  }
   snapshot.obstacles = std::move(obstacles);
   return snapshot;
 }

@@ -31,7 +31,8 @@ class SnapshotMaker {
   SnapshotMaker();
   ~SnapshotMaker();
 
-  Snapshot make(const Job& job);
+  /// Parts that are not needed stay empty.
+  Snapshot make(const Job& job, const CheckNeeds& needs);
 
  private:
   struct Kept;

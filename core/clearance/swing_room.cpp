@@ -65,8 +65,8 @@ void addOutside(CheckResult& result, const CheckInput& input) {
     finding.margin = Uncertain{-edge.distance, input.option.placement.sigma};
     finding.verdict = Verdict::Blocked;
     finding.points = std::pair(at, raised(edge.point, at.z()));
-    finding.sentence = "The " + hand + "-hander's strike point is outside the room; " +
-                       marginText(*finding.margin, input.job.units) + ". Move the bay.";
+    finding.sentence = "The " + hand + "-hander's strike point is " +
+                       missingText(*finding.margin, input.job.units) + " outside the room. Move the bay.";
     finding.source = "the floor as surveyed";
     result.findings.push_back(std::move(finding));
   }

@@ -62,24 +62,16 @@ std::string boundText(const SwingStatement& s, const UnitSystem& units) {
 }  // namespace
 
 std::string swingSentence(const SwingStatement& s, const UnitSystem& units) {
-  const std::string when = momentText(s.expected.capsule.moment);
+  const std::string where = s.obstacle + " " + momentText(s.expected.capsule.moment);
   std::string text = s.subject + ": ";
-  switch (verdictOf(s.expected.margin)) {
-    case Verdict::Blocked:
-      if (s.expected.closest.distance < 0) {
-        text += partText(s.expected.capsule.part) + " hits " + s.obstacle + " " + when + "; " +
-                missingText(s.expected.margin, units) + " are missing.";
-      } else {
-        text += missingText(s.expected.margin, units) + " short of the " + formatLength(s.clearance, units) +
-                " to keep from " + s.obstacle + " " + when + ".";
-      }
-      break;
-    case Verdict::Tight:
-      text += formatUncertain(s.expected.margin, units) + " to spare at " + s.obstacle + " " + when +
-              ", less than it is known to.";
-      break;
-    default:
-      text += formatLength(s.expected.margin.value, units) + " to spare at " + s.obstacle + " " + when + ".";
+  if (s.expected.closest.distance < 0) {
+    text += partText(s.expected.capsule.part) + " hits " + where + "; " +
+            missingText(s.expected.margin, units) + " are missing.";
+  } else if (verdictOf(s.expected.margin) == Verdict::Blocked) {
+    text += missingText(s.expected.margin, units) + " short of the " + formatLength(s.clearance, units) +
+            " to keep from " + where + ".";
+  } else {
+    text += marginText(s.expected.margin, "at " + where, units);
   }
   return text + boundText(s, units);
 }

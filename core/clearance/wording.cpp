@@ -40,18 +40,19 @@ std::string missingText(Uncertain margin, const UnitSystem& units) {
   return formatLength(-margin.value, units);
 }
 
-std::string marginText(Uncertain margin, const UnitSystem& units) {
+std::string marginText(Uncertain margin, const std::string& where, const UnitSystem& units) {
+  const std::string left = formatLength(margin.value, units) + " are left " + where;
   switch (verdictOf(margin)) {
     case Verdict::Blocked:
-      return missingText(margin, units) + " are missing";
+      return missingText(margin, units) + " are missing " + where + ".";
     case Verdict::Tight:
-      return formatUncertain(margin, units) + " are left, less than it is known to";
+      return left + ", but are only known to ± " + formatLength(margin.halfWidth95(), units) + ".";
     case Verdict::Clear:
-      return formatLength(margin.value, units) + " are left";
+      return left + ".";
     case Verdict::Unknown:
       break;
   }
-  return "how much is left is not known";
+  return "how much is left " + where + " is not known.";
 }
 
 }  // namespace baywright
