@@ -1,12 +1,15 @@
 # SPDX-License-Identifier: Apache-2.0
-# add_core_module(NAME [DEPENDS modules...] [LIBRARIES targets...] HEADERS ... [SOURCES ...])
+# add_core_module(NAME [DEPENDS modules...] [LIBRARIES targets...] HEADERS ... [SOURCES ...] [OWN_HEADERS])
 #
 # One library a folder. Each has an include root of its own that holds nothing but a link named after the
 # folder, so `#include "optics/lens.h"` compiles only where `optics` is linked: the link lines are the arrows.
 # The headers form a file set that the build also compiles one by one (all_verify_interface_header_sets).
 # app/ uses the same function, hence no prefix in the folder.
+#
+# Eigen and the standard library are most of what a file of core takes to compile, so all modules share one precompiled
+# header. It never stands in for an include: the header check compiles each header without it.
 function(add_core_module name)
-  cmake_parse_arguments(arg "" "" "DEPENDS;LIBRARIES;HEADERS;SOURCES" ${ARGN})
+  cmake_parse_arguments(arg "OWN_HEADERS" "" "DEPENDS;LIBRARIES;HEADERS;SOURCES" ${ARGN})
   set(root ${CMAKE_BINARY_DIR}/include_roots/${name})
   file(MAKE_DIRECTORY ${root})
   file(CREATE_LINK ${CMAKE_CURRENT_SOURCE_DIR} ${root}/${name} SYMBOLIC COPY_ON_ERROR)
@@ -17,6 +20,9 @@ function(add_core_module name)
     add_library(baywright_${name} STATIC ${arg_SOURCES})
     set(visibility PUBLIC)
     target_link_libraries(baywright_${name} PRIVATE $<BUILD_INTERFACE:baywright_build_rules>)
+    if(BAYWRIGHT_PRECOMPILE AND NOT arg_OWN_HEADERS)
+      target_precompile_headers(baywright_${name} REUSE_FROM baywright_common_headers)
+    endif()
   else()
     add_library(baywright_${name} INTERFACE)
     set(visibility INTERFACE)
