@@ -11,8 +11,6 @@
 namespace baywright {
 namespace {
 
-constexpr int kReducedSide = 2048;
-
 bool looksLikePdf(const Blob& file) {
   return file.bytes.compare(0, 4, "%PDF") == 0;
 }
@@ -175,10 +173,6 @@ PlanImages::Entry& PlanImages::entry(const PlanScan& scan) {
     found->second.file = scan.file;
     if (Result<QImage> image = decodePlan(scan)) {
       found->second.full = *image;
-      const QSize limit(kReducedSide, kReducedSide);
-      const bool isLarge = image->width() > kReducedSide || image->height() > kReducedSide;
-      found->second.reduced =
-          isLarge ? image->scaled(limit, Qt::KeepAspectRatio, Qt::SmoothTransformation) : found->second.full;
     }
   }
   return found->second;
@@ -186,10 +180,6 @@ PlanImages::Entry& PlanImages::entry(const PlanScan& scan) {
 
 const QImage& PlanImages::full(const PlanScan& scan) {
   return entry(scan).full;
-}
-
-const QImage& PlanImages::reduced(const PlanScan& scan) {
-  return entry(scan).reduced;
 }
 
 }  // namespace baywright

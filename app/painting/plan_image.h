@@ -41,15 +41,11 @@ Result<QImage> decodePlan(const PlanScan& scan);
 class PlanImages {
  public:
   const QImage& full(const PlanScan& scan);
-  /// At most 2048 pixels wide or high, for views: quick to draw. The same picture on fewer pixels:
-  /// scale it up to full(scan).size() before applying worldFromPixel.
-  const QImage& reduced(const PlanScan& scan);
 
  private:
   struct Entry {
     std::weak_ptr<const Blob> file;
     QImage full;
-    QImage reduced;
   };
   Entry& entry(const PlanScan& scan);
 

@@ -18,7 +18,7 @@ namespace baywright {
 /// What can stand in a field. Lengths in metres, angles in radians.
 using FieldValue = std::variant<double, int, bool, std::string, Dimension>;
 
-enum class FieldKind {
+enum class PropertyKind {
   Length,    ///< double, may be negative
   Size,      ///< double, > 0
   Angle,     ///< double
@@ -35,7 +35,7 @@ enum class FieldKind {
 /// The form that shows it knows nothing of what it is about.
 struct Field {
   QString label;
-  FieldKind kind = FieldKind::Length;
+  PropertyKind kind = PropertyKind::Length;
   std::function<FieldValue(const Job&)> read;
   std::function<Result<Job>(const Job&, const FieldValue&)> write;
   QStringList choices;

@@ -21,10 +21,31 @@ class FieldList {
     group_ = title;
     return *this;
   }
-  /// `at` answers a reference to the value inside a thing: [](auto& frame) -> auto& { return frame.width; }.
+  /// `at` answers a reference to the value inside a thing: [](Frame& frame) -> auto& { return frame.width; }.
+  /// It must capture nothing.
   template <class At>
-  FieldList& add(FieldKind kind, const QString& label, At at, const QString& hint = {}) {
+  FieldList& add(PropertyKind kind, const QString& label, At at, const QString& hint = {}) {
     using Value = std::decay_t<decltype(at(std::declval<Thing&>()))>;
+    return addAt<Value>(kind, label, at, hint);
+  }
+  template <class At>
+  FieldList& choice(const QString& label, const QStringList& choices, At at, const QString& hint = {}) {
+    add(PropertyKind::Choice, label, at, hint);
+    fields_.back().choices = choices;
+    return *this;
+  }
+  template <class At>
+  FieldList& amount(QuantityKind quantity, const QString& label, At at, const QString& hint = {}) {
+    add(PropertyKind::Amount, label, at, hint);
+    fields_.back().quantity = quantity;
+    return *this;
+  }
+  std::vector<Field> take() { return std::move(fields_); }
+
+ private:
+  /// One instantiation a type of value and not one a field: there are over a hundred fields.
+  template <class Value>
+  FieldList& addAt(PropertyKind kind, const QString& label, Value& (*at)(Thing&), const QString& hint) {
     Field field;
     field.kind = kind;
     field.label = label;
@@ -33,7 +54,8 @@ class FieldList {
     field.read = [find = find_, at](const Job& job) -> FieldValue {
       const Thing* thing = find(job);
       if (!thing) return FieldValue(StoredAs<Value>{});
-      return static_cast<StoredAs<Value>>(at(*thing));
+      Thing copy = *thing;
+      return static_cast<StoredAs<Value>>(at(copy));
     };
     field.write = [find = find_, set = set_, at](const Job& job, const FieldValue& value) -> Result<Job> {
       const Thing* thing = find(job);
@@ -45,21 +67,7 @@ class FieldList {
     fields_.push_back(std::move(field));
     return *this;
   }
-  template <class At>
-  FieldList& choice(const QString& label, const QStringList& choices, At at, const QString& hint = {}) {
-    add(FieldKind::Choice, label, at, hint);
-    fields_.back().choices = choices;
-    return *this;
-  }
-  template <class At>
-  FieldList& amount(QuantityKind quantity, const QString& label, At at, const QString& hint = {}) {
-    add(FieldKind::Amount, label, at, hint);
-    fields_.back().quantity = quantity;
-    return *this;
-  }
-  std::vector<Field> take() { return std::move(fields_); }
 
- private:
   /// Enumerations travel as int, everything else as itself.
   template <class Value>
   using StoredAs = std::conditional_t<std::is_enum_v<Value>, int, Value>;

@@ -15,24 +15,24 @@ constexpr int kNumberDecimals = 3;
 
 std::string written(const Field& field, const FieldValue& value, const UnitSystem& units) {
   switch (field.kind) {
-    case FieldKind::Length:
-    case FieldKind::Size:
+    case PropertyKind::Length:
+    case PropertyKind::Size:
       return formatLength(std::get<double>(value), units);
-    case FieldKind::Angle:
+    case PropertyKind::Angle:
       return formatAngle(std::get<double>(value), units);
-    case FieldKind::Number:
+    case PropertyKind::Number:
       return formatNumber(std::get<double>(value), kNumberDecimals, units);
-    case FieldKind::Amount:
+    case PropertyKind::Amount:
       return formatQuantity(std::get<double>(value), field.quantity, units);
-    case FieldKind::Count:
+    case PropertyKind::Count:
       return std::to_string(std::get<int>(value));
-    case FieldKind::Words:
+    case PropertyKind::Words:
       return std::get<std::string>(value);
-    case FieldKind::Measured:
+    case PropertyKind::Measured:
       return std::get<Dimension>(value).known ? formatLength(std::get<Dimension>(value).value, units)
                                               : std::string();
-    case FieldKind::Choice:
-    case FieldKind::Flag:
+    case PropertyKind::Choice:
+    case PropertyKind::Flag:
       break;
   }
   return {};
@@ -40,14 +40,14 @@ std::string written(const Field& field, const FieldValue& value, const UnitSyste
 
 Result<double> number(const Field& field, const std::string& text, const UnitSystem& units) {
   switch (field.kind) {
-    case FieldKind::Size:
+    case PropertyKind::Size:
       return parseSize(text, units);
-    case FieldKind::Angle:
+    case PropertyKind::Angle:
       return parseAngle(text, units);
-    case FieldKind::Amount:
+    case PropertyKind::Amount:
       return parseQuantity(text, field.quantity, units);
-    case FieldKind::Number:
-    case FieldKind::Count:
+    case PropertyKind::Number:
+    case PropertyKind::Count:
       return parseNumber(text, units);
     default:
       return parseLength(text, units);
@@ -63,14 +63,14 @@ QString textOf(const Field& field, const FieldValue& value, const UnitSystem& un
 Result<FieldValue> valueOf(const Field& field, const QString& text, const FieldValue& before,
                            const UnitSystem& units) {
   const std::string typed = text.toStdString();
-  if (field.kind == FieldKind::Words) return FieldValue(typed);
+  if (field.kind == PropertyKind::Words) return FieldValue(typed);
   const Result<double> value = number(field, typed, units);
   if (!value) return tl::unexpected(value.error());
-  if (field.kind == FieldKind::Count) {
+  if (field.kind == PropertyKind::Count) {
     if (*value != std::round(*value)) return fail("This must be a whole number.");
     return FieldValue(static_cast<int>(*value));
   }
-  if (field.kind == FieldKind::Measured) {
+  if (field.kind == PropertyKind::Measured) {
     Dimension dimension = std::get<Dimension>(before);
     // A figure that is typed into an empty field was read off something: a tape, until the fitter says
     // otherwise.

@@ -18,23 +18,23 @@ std::vector<Field> titleFields() {
              [](const Job& job) { return &job.info; },
              [](Job job, const ProjectInfo& info) { return setInfo(std::move(job), info); })
       .add(
-          FieldKind::Words, tr("Title"), [](auto& i) -> auto& { return i.title; })
+          PropertyKind::Words, tr("Title"), [](ProjectInfo & i) -> auto& { return i.title; })
       .add(
-          FieldKind::Words, tr("Customer"), [](auto& i) -> auto& { return i.customer; })
+          PropertyKind::Words, tr("Customer"), [](ProjectInfo & i) -> auto& { return i.customer; })
       .add(
-          FieldKind::Words, tr("Site"), [](auto& i) -> auto& { return i.site; })
+          PropertyKind::Words, tr("Site"), [](ProjectInfo & i) -> auto& { return i.site; })
       .add(
-          FieldKind::Words, tr("Owner of the drawing"), [](auto& i) -> auto& { return i.owner; })
+          PropertyKind::Words, tr("Owner of the drawing"), [](ProjectInfo & i) -> auto& { return i.owner; })
       .add(
-          FieldKind::Words, tr("Number"), [](auto& i) -> auto& { return i.number; })
+          PropertyKind::Words, tr("Number"), [](ProjectInfo & i) -> auto& { return i.number; })
       .add(
-          FieldKind::Words, tr("Revision"), [](auto& i) -> auto& { return i.revision; })
+          PropertyKind::Words, tr("Revision"), [](ProjectInfo & i) -> auto& { return i.revision; })
       .add(
-          FieldKind::Words, tr("Date"), [](auto& i) -> auto& { return i.date; }, tr("As 2026-11-25."))
+          PropertyKind::Words, tr("Date"), [](ProjectInfo & i) -> auto& { return i.date; }, tr("As 2026-11-25."))
       .add(
-          FieldKind::Words, tr("Drawn by"), [](auto& i) -> auto& { return i.creator; })
+          PropertyKind::Words, tr("Drawn by"), [](ProjectInfo & i) -> auto& { return i.creator; })
       .add(
-          FieldKind::Words, tr("Approved by"), [](auto& i) -> auto& { return i.approver; })
+          PropertyKind::Words, tr("Approved by"), [](ProjectInfo & i) -> auto& { return i.approver; })
       .take();
 }
 
@@ -45,53 +45,61 @@ std::vector<Field> requirementFields() {
              [](Job job, const Requirements& r) { return setRequirements(std::move(job), r); })
       .group(tr("Clearances"))
       .add(
-          FieldKind::Length, tr("Around a swing"), [](auto& r) -> auto& { return r.swingClearance; }, common)
-      .add(
-          FieldKind::Length, tr("Above the frame"), [](auto& r) -> auto& { return r.frameAbove; }, common)
-      .add(
-          FieldKind::Length, tr("Beside the frame"), [](auto& r) -> auto& { return r.frameBeside; }, common)
-      .add(
-          FieldKind::Length, tr("Behind the moving screen"), [](auto& r) -> auto& { return r.frameBehind; },
+          PropertyKind::Length, tr("Around a swing"), [](Requirements & r) -> auto& { return r.swingClearance; },
           common)
+      .add(
+          PropertyKind::Length, tr("Above the frame"), [](Requirements & r) -> auto& { return r.frameAbove; },
+          common)
+      .add(
+          PropertyKind::Length, tr("Beside the frame"), [](Requirements & r) -> auto& { return r.frameBeside; },
+          common)
+      .add(
+          PropertyKind::Length, tr("Behind the moving screen"),
+          [](Requirements & r) -> auto& { return r.frameBehind; }, common)
       .group(tr("Ways out"))
       .add(
-          FieldKind::Size, tr("Width at an exit"), [](auto& r) -> auto& { return r.exitWidth; },
+          PropertyKind::Size, tr("Width at an exit"), [](Requirements & r) -> auto& { return r.exitWidth; },
           tr("IRC R311.2; the local code decides."))
       .add(
-          FieldKind::Size, tr("Width of the way"), [](auto& r) -> auto& { return r.wayWidth; },
+          PropertyKind::Size, tr("Width of the way"), [](Requirements & r) -> auto& { return r.wayWidth; },
           tr("IRC R311.6, ADA 2010 403.5.1; the local code decides."))
       .group(tr("Ball"))
       .amount(
-          QuantityKind::Speed, tr("Speed of shots to catch"), [](auto& r) -> auto& { return r.ballSpeed; })
+          QuantityKind::Speed, tr("Speed of shots to catch"),
+          [](Requirements & r) -> auto& { return r.ballSpeed; })
       .add(
-          FieldKind::Angle, tr("Mean launch"), [](auto& r) -> auto& { return r.meanLaunch; })
+          PropertyKind::Angle, tr("Mean launch"), [](Requirements & r) -> auto& { return r.meanLaunch; })
       .add(
-          FieldKind::Angle, tr("Spread upward"), [](auto& r) -> auto& { return r.dispersionUp; },
+          PropertyKind::Angle, tr("Spread upward"), [](Requirements & r) -> auto& { return r.dispersionUp; },
           tr("One standard deviation."))
       .add(
-          FieldKind::Angle, tr("Spread sideways"), [](auto& r) -> auto& { return r.dispersionSide; },
+          PropertyKind::Angle, tr("Spread sideways"), [](Requirements & r) -> auto& { return r.dispersionSide; },
           tr("One standard deviation."))
       .amount(
-          QuantityKind::Ratio, tr("Share to be caught"), [](auto& r) -> auto& { return r.captureShare; })
+          QuantityKind::Ratio, tr("Share to be caught"),
+          [](Requirements & r) -> auto& { return r.captureShare; })
       .amount(
-          QuantityKind::Speed, tr("Fastest rebound"), [](auto& r) -> auto& { return r.reboundSpeed; })
+          QuantityKind::Speed, tr("Fastest rebound"),
+          [](Requirements & r) -> auto& { return r.reboundSpeed; })
       .group(tr("Picture"))
       .amount(
-          QuantityKind::Ratio, tr("Screen covered"), [](auto& r) -> auto& { return r.coverage; })
+          QuantityKind::Ratio, tr("Screen covered"), [](Requirements & r) -> auto& { return r.coverage; })
       .amount(
-          QuantityKind::Ratio, tr("Picture beside the screen"), [](auto& r) -> auto& { return r.spill; })
+          QuantityKind::Ratio, tr("Picture beside the screen"),
+          [](Requirements & r) -> auto& { return r.spill; })
       .amount(
-          QuantityKind::Ratio, tr("Uniformity"), [](auto& r) -> auto& { return r.uniformity; })
+          QuantityKind::Ratio, tr("Uniformity"), [](Requirements & r) -> auto& { return r.uniformity; })
       .add(
-          FieldKind::Number, tr("Contrast"), [](auto& r) -> auto& { return r.contrast; },
+          PropertyKind::Number, tr("Contrast"), [](Requirements & r) -> auto& { return r.contrast; },
           tr("ANSI/InfoComm 3M-2011."))
       .amount(
           QuantityKind::Illuminance, tr("Room light on the screen"),
-          [](auto& r) -> auto& { return r.ambient; })
+          [](Requirements & r) -> auto& { return r.ambient; })
       .amount(
-          QuantityKind::Ratio, tr("Golfer's shadow"), [](auto& r) -> auto& { return r.shadow; })
+          QuantityKind::Ratio, tr("Golfer's shadow"), [](Requirements & r) -> auto& { return r.shadow; })
       .amount(
-          QuantityKind::Ratio, tr("Picture obstructed"), [](auto& r) -> auto& { return r.obstruction; })
+          QuantityKind::Ratio, tr("Picture obstructed"),
+          [](Requirements & r) -> auto& { return r.obstruction; })
       .take();
 }
 

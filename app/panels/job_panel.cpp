@@ -55,8 +55,7 @@ JobPanel::JobPanel(Document& document, const Catalogue& catalogue, QWidget* pare
   add->setObjectName(QStringLiteral("add"));
   connect(addMenu_, &QMenu::aboutToShow, this, &JobPanel::fillAddMenu);
   auto* form = new PropertyForm(
-      document,
-      [](const Document& d) { return fieldsOf(d.job(), d.selection().selected()); },
+      document, [](const Document& d) { return fieldsOf(d.job(), d.selection().selected()); },
       tr("Select something on the plan or in the list: its numbers stand here and can be typed over."));
   form->setObjectName(QStringLiteral("properties"));
 

@@ -27,11 +27,11 @@ Fields bayPlace() {
   return placementList()
       .group(tr("Where the screen stands"))
       .add(
-          FieldKind::Length, tr("x of its middle"), [](auto& p) -> auto& { return p.bay.origin.x(); })
+          PropertyKind::Length, tr("x of its middle"), [](Placement & p) -> auto& { return p.bay.origin.x(); })
       .add(
-          FieldKind::Length, tr("y of its middle"), [](auto& p) -> auto& { return p.bay.origin.y(); })
+          PropertyKind::Length, tr("y of its middle"), [](Placement & p) -> auto& { return p.bay.origin.y(); })
       .add(
-          FieldKind::Angle, tr("Down-range heading"), [](auto& p) -> auto& { return p.bay.heading; },
+          PropertyKind::Angle, tr("Down-range heading"), [](Placement & p) -> auto& { return p.bay.heading; },
           tr("0 to the right on the plan, 90 up."))
       .take();
 }
@@ -41,17 +41,17 @@ Fields frameFields() {
       FieldList<Frame>([](const Job& job) { return &job.option().kit.frame; },
                        [](Job job, const Frame& frame) { return setFrame(std::move(job), frame); })
           .add(
-              FieldKind::Words, tr("Name"), [](auto& f) -> auto& { return f.name; })
+              PropertyKind::Words, tr("Name"), [](Frame & f) -> auto& { return f.name; })
           .add(
-              FieldKind::Size, tr("Width"), [](auto& f) -> auto& { return f.width; })
+              PropertyKind::Size, tr("Width"), [](Frame & f) -> auto& { return f.width; })
           .add(
-              FieldKind::Size, tr("Height"), [](auto& f) -> auto& { return f.height; })
+              PropertyKind::Size, tr("Height"), [](Frame & f) -> auto& { return f.height; })
           .add(
-              FieldKind::Size, tr("Depth"), [](auto& f) -> auto& { return f.depth; })
+              PropertyKind::Size, tr("Depth"), [](Frame & f) -> auto& { return f.depth; })
           .add(
-              FieldKind::Length, tr("Behind the screen"), [](auto& f) -> auto& { return f.behindScreen; })
+              PropertyKind::Length, tr("Behind the screen"), [](Frame & f) -> auto& { return f.behindScreen; })
           .add(
-              FieldKind::Size, tr("Tube"), [](auto& f) -> auto& { return f.tube; })
+              PropertyKind::Size, tr("Tube"), [](Frame & f) -> auto& { return f.tube; })
           .take();
   append(fields, bayPlace());
   return fields;
@@ -62,19 +62,19 @@ Fields screenFields() {
       FieldList<Screen>([](const Job& job) { return &job.option().kit.screen; },
                         [](Job job, const Screen& screen) { return setScreen(std::move(job), screen); })
           .add(
-              FieldKind::Words, tr("Name"), [](auto& s) -> auto& { return s.name; })
+              PropertyKind::Words, tr("Name"), [](Screen & s) -> auto& { return s.name; })
           .add(
-              FieldKind::Size, tr("Width"), [](auto& s) -> auto& { return s.width; })
+              PropertyKind::Size, tr("Width"), [](Screen & s) -> auto& { return s.width; })
           .add(
-              FieldKind::Size, tr("Height"), [](auto& s) -> auto& { return s.height; })
+              PropertyKind::Size, tr("Height"), [](Screen & s) -> auto& { return s.height; })
           .add(
-              FieldKind::Length, tr("Lower edge"), [](auto& s) -> auto& { return s.bottom; })
+              PropertyKind::Length, tr("Lower edge"), [](Screen & s) -> auto& { return s.bottom; })
           .add(
-              FieldKind::Length, tr("Travel when hit"), [](auto& s) -> auto& { return s.travel; })
+              PropertyKind::Length, tr("Travel when hit"), [](Screen & s) -> auto& { return s.travel; })
           .add(
-              FieldKind::Number, tr("Gain"), [](auto& s) -> auto& { return s.gain; })
+              PropertyKind::Number, tr("Gain"), [](Screen & s) -> auto& { return s.gain; })
           .add(
-              FieldKind::Number, tr("Restitution"), [](auto& s) -> auto& { return s.restitution; },
+              PropertyKind::Number, tr("Restitution"), [](Screen & s) -> auto& { return s.restitution; },
               tr("Ball speed after over before. No published figure: measure it."))
           .take();
   append(fields, bayPlace());
@@ -85,25 +85,25 @@ Fields matFields() {
   Fields fields = FieldList<Mat>([](const Job& job) { return &job.option().kit.mat; },
                                  [](Job job, const Mat& mat) { return setMat(std::move(job), mat); })
                       .add(
-                          FieldKind::Words, tr("Name"), [](auto& m) -> auto& { return m.name; })
+                          PropertyKind::Words, tr("Name"), [](Mat & m) -> auto& { return m.name; })
                       .add(
-                          FieldKind::Size, tr("Width"), [](auto& m) -> auto& { return m.width; })
+                          PropertyKind::Size, tr("Width"), [](Mat & m) -> auto& { return m.width; })
                       .add(
-                          FieldKind::Size, tr("Length"), [](auto& m) -> auto& { return m.length; })
+                          PropertyKind::Size, tr("Length"), [](Mat & m) -> auto& { return m.length; })
                       .add(
-                          FieldKind::Size, tr("Thickness"), [](auto& m) -> auto& { return m.thickness; })
+                          PropertyKind::Size, tr("Thickness"), [](Mat & m) -> auto& { return m.thickness; })
                       .take();
   append(fields, placementList()
                      .group(tr("Strike points"))
                      .add(
-                         FieldKind::Size, tr("Distance to the screen"),
-                         [](auto& p) -> auto& { return p.strikeDistance; })
+                         PropertyKind::Size, tr("Distance to the screen"),
+                         [](Placement & p) -> auto& { return p.strikeDistance; })
                      .add(
-                         FieldKind::Length, tr("Right-hander, to the right"),
-                         [](auto& p) -> auto& { return p.strikeRightHanded; })
+                         PropertyKind::Length, tr("Right-hander, to the right"),
+                         [](Placement & p) -> auto& { return p.strikeRightHanded; })
                      .add(
-                         FieldKind::Length, tr("Left-hander, to the right"),
-                         [](auto& p) -> auto& { return p.strikeLeftHanded; })
+                         PropertyKind::Length, tr("Left-hander, to the right"),
+                         [](Placement & p) -> auto& { return p.strikeLeftHanded; })
                      .take());
   return fields;
 }
@@ -113,25 +113,25 @@ Fields monitorFields() {
       FieldList<LaunchMonitor>([](const Job& job) { return &job.option().kit.monitor; },
                                [](Job job, const LaunchMonitor& m) { return setMonitor(std::move(job), m); })
           .add(
-              FieldKind::Words, tr("Name"), [](auto& m) -> auto& { return m.name; })
+              PropertyKind::Words, tr("Name"), [](LaunchMonitor & m) -> auto& { return m.name; })
           .add(
-              FieldKind::Size, tr("Along"), [](auto& m) -> auto& { return m.size.x(); })
+              PropertyKind::Size, tr("Along"), [](LaunchMonitor & m) -> auto& { return m.size.x(); })
           .add(
-              FieldKind::Size, tr("Across"), [](auto& m) -> auto& { return m.size.y(); })
+              PropertyKind::Size, tr("Across"), [](LaunchMonitor & m) -> auto& { return m.size.y(); })
           .add(
-              FieldKind::Size, tr("Up"), [](auto& m) -> auto& { return m.size.z(); })
+              PropertyKind::Size, tr("Up"), [](LaunchMonitor & m) -> auto& { return m.size.z(); })
           .take();
-  append(
-      fields,
-      placementList()
-          .group(tr("Place, from the screen's foot"))
-          .add(
-              FieldKind::Length, tr("Down-range"), [](auto& p) -> auto& { return p.monitor.x(); })
-          .add(
-              FieldKind::Length, tr("To the right"), [](auto& p) -> auto& { return p.monitor.y(); })
-          .add(
-              FieldKind::Length, tr("Underside above floor"), [](auto& p) -> auto& { return p.monitor.z(); })
-          .take());
+  append(fields,
+         placementList()
+             .group(tr("Place, from the screen's foot"))
+             .add(
+                 PropertyKind::Length, tr("Down-range"), [](Placement & p) -> auto& { return p.monitor.x(); })
+             .add(
+                 PropertyKind::Length, tr("To the right"), [](Placement & p) -> auto& { return p.monitor.y(); })
+             .add(
+                 PropertyKind::Length, tr("Underside above floor"),
+                 [](Placement & p) -> auto& { return p.monitor.z(); })
+             .take());
   return fields;
 }
 
@@ -141,31 +141,33 @@ Fields projectorFields() {
           .group(tr("Mount"))
           .choice(
               tr("Mounted on"), {tr("Ceiling"), tr("Floor"), tr("Wall")},
-              [](auto& p) -> auto& { return p.projector.kind; })
+              [](Placement & p) -> auto& { return p.projector.kind; })
           .add(
-              FieldKind::Length, tr("Lens, down-range"),
-              [](auto& p) -> auto& { return p.projector.lens.x(); },
+              PropertyKind::Length, tr("Lens, down-range"),
+              [](Placement & p) -> auto& { return p.projector.lens.x(); },
               tr("From the screen's face; negative toward the golfer."))
           .add(
-              FieldKind::Length, tr("Lens, to the right"),
-              [](auto& p) -> auto& { return p.projector.lens.y(); })
+              PropertyKind::Length, tr("Lens, to the right"),
+              [](Placement & p) -> auto& { return p.projector.lens.y(); })
           .add(
-              FieldKind::Length, tr("Lens above floor"),
-              [](auto& p) -> auto& { return p.projector.lens.z(); })
+              PropertyKind::Length, tr("Lens above floor"),
+              [](Placement & p) -> auto& { return p.projector.lens.z(); })
           .add(
-              FieldKind::Number, tr("Zoom, as throw ratio"),
-              [](auto& p) -> auto& { return p.projector.throwRatio; })
+              PropertyKind::Number, tr("Zoom, as throw ratio"),
+              [](Placement & p) -> auto& { return p.projector.throwRatio; })
           .add(
-              FieldKind::Angle, tr("Turned right"), [](auto& p) -> auto& { return p.projector.yaw; })
+              PropertyKind::Angle, tr("Turned right"), [](Placement & p) -> auto& { return p.projector.yaw; })
           .add(
-              FieldKind::Angle, tr("Tilted up"), [](auto& p) -> auto& { return p.projector.pitch; })
+              PropertyKind::Angle, tr("Tilted up"), [](Placement & p) -> auto& { return p.projector.pitch; })
           .add(
-              FieldKind::Angle, tr("Rolled clockwise"), [](auto& p) -> auto& { return p.projector.roll; })
+              PropertyKind::Angle, tr("Rolled clockwise"),
+              [](Placement & p) -> auto& { return p.projector.roll; })
           .amount(
-              QuantityKind::Ratio, tr("Lens shift up"), [](auto& p) -> auto& { return p.projector.shiftUp; })
+              QuantityKind::Ratio, tr("Lens shift up"),
+              [](Placement & p) -> auto& { return p.projector.shiftUp; })
           .amount(
               QuantityKind::Ratio, tr("Lens shift right"),
-              [](auto& p) -> auto& { return p.projector.shiftSide; })
+              [](Placement & p) -> auto& { return p.projector.shiftSide; })
           .take();
   append(
       fields,
@@ -173,41 +175,42 @@ Fields projectorFields() {
                            [](Job job, const Projector& p) { return setProjector(std::move(job), p); })
           .group(tr("As its maker states it"))
           .add(
-              FieldKind::Words, tr("Name"), [](auto& p) -> auto& { return p.name; })
+              PropertyKind::Words, tr("Name"), [](Projector & p) -> auto& { return p.name; })
           .add(
-              FieldKind::Number, tr("Throw ratio, least"), [](auto& p) -> auto& { return p.throwMin; })
+              PropertyKind::Number, tr("Throw ratio, least"), [](Projector & p) -> auto& { return p.throwMin; })
           .add(
-              FieldKind::Number, tr("Throw ratio, most"), [](auto& p) -> auto& { return p.throwMax; })
+              PropertyKind::Number, tr("Throw ratio, most"), [](Projector & p) -> auto& { return p.throwMax; })
           .add(
-              FieldKind::Count, tr("Pixels across"), [](auto& p) -> auto& { return p.panelWidth; })
+              PropertyKind::Count, tr("Pixels across"), [](Projector & p) -> auto& { return p.panelWidth; })
           .add(
-              FieldKind::Count, tr("Pixels up"), [](auto& p) -> auto& { return p.panelHeight; })
+              PropertyKind::Count, tr("Pixels up"), [](Projector & p) -> auto& { return p.panelHeight; })
           .amount(
-              QuantityKind::LuminousFlux, tr("Light"), [](auto& p) -> auto& { return p.lumens; })
+              QuantityKind::LuminousFlux, tr("Light"), [](Projector & p) -> auto& { return p.lumens; })
           .add(
-              FieldKind::Number, tr("Native contrast"), [](auto& p) -> auto& { return p.contrast; })
+              PropertyKind::Number, tr("Native contrast"), [](Projector & p) -> auto& { return p.contrast; })
           .amount(
-              QuantityKind::Ratio, tr("Offset"), [](auto& p) -> auto& { return p.offset; },
+              QuantityKind::Ratio, tr("Offset"), [](Projector & p) -> auto& { return p.offset; },
               tr("Height of the picture's middle above the lens axis, as a share of its height."))
           .amount(
-              QuantityKind::Ratio, tr("Lens shift up, most"), [](auto& p) -> auto& { return p.shiftUpMax; })
+              QuantityKind::Ratio, tr("Lens shift up, most"),
+              [](Projector & p) -> auto& { return p.shiftUpMax; })
           .amount(
               QuantityKind::Ratio, tr("Lens shift aside, most"),
-              [](auto& p) -> auto& { return p.shiftSideMax; })
+              [](Projector & p) -> auto& { return p.shiftSideMax; })
           .add(
-              FieldKind::Size, tr("Focus, nearest"), [](auto& p) -> auto& { return p.distanceMin; })
+              PropertyKind::Size, tr("Focus, nearest"), [](Projector & p) -> auto& { return p.distanceMin; })
           .add(
-              FieldKind::Size, tr("Focus, farthest"), [](auto& p) -> auto& { return p.distanceMax; })
+              PropertyKind::Size, tr("Focus, farthest"), [](Projector & p) -> auto& { return p.distanceMax; })
           .add(
-              FieldKind::Angle, tr("Keystone range"), [](auto& p) -> auto& { return p.keystoneMax; })
+              PropertyKind::Angle, tr("Keystone range"), [](Projector & p) -> auto& { return p.keystoneMax; })
           .add(
-              FieldKind::Size, tr("Body, along"), [](auto& p) -> auto& { return p.body.x(); })
+              PropertyKind::Size, tr("Body, along"), [](Projector & p) -> auto& { return p.body.x(); })
           .add(
-              FieldKind::Size, tr("Body, across"), [](auto& p) -> auto& { return p.body.y(); })
+              PropertyKind::Size, tr("Body, across"), [](Projector & p) -> auto& { return p.body.y(); })
           .add(
-              FieldKind::Size, tr("Body, up"), [](auto& p) -> auto& { return p.body.z(); })
+              PropertyKind::Size, tr("Body, up"), [](Projector & p) -> auto& { return p.body.z(); })
           .amount(
-              QuantityKind::Mass, tr("Mass"), [](auto& p) -> auto& { return p.mass; })
+              QuantityKind::Mass, tr("Mass"), [](Projector & p) -> auto& { return p.mass; })
           .take());
   return fields;
 }
@@ -215,7 +218,7 @@ Fields projectorFields() {
 Fields optionFields(Id id) {
   Field name;
   name.label = tr("Name");
-  name.kind = FieldKind::Words;
+  name.kind = PropertyKind::Words;
   name.read = [id](const Job& job) -> FieldValue { return nameOf(job, id); };
   name.write = [id](const Job& job, const FieldValue& value) {
     return renameOption(job, id, std::get<std::string>(value));

@@ -22,7 +22,7 @@ const Club* clubOf(const Job& job, Id id) {
 /// One taped reach of a golfer's swing; 0 takes it back, and the model decides again.
 Field reachField(Id id, const QString& label, std::optional<Dimension> MeasuredReach::*which) {
   Field field;
-  field.kind = FieldKind::Measured;
+  field.kind = PropertyKind::Measured;
   field.label = label;
   field.hint =
       tr("Let the golfer swing slowly and tape it; it overrides the model. Not measured: the model decides.");
@@ -51,13 +51,14 @@ std::vector<Field> golferFields(Id id) {
       FieldList<Golfer>([id](const Job& job) { return findById(job.golfers, id); },
                         [](Job job, const Golfer& golfer) { return setGolfer(std::move(job), golfer); })
           .add(
-              FieldKind::Words, tr("Name"), [](auto& g) -> auto& { return g.name; })
+              PropertyKind::Words, tr("Name"), [](Golfer & g) -> auto& { return g.name; })
           .choice(
-              tr("Hand"), {tr("Right-handed"), tr("Left-handed")}, [](auto& g) -> auto& { return g.hand; })
+              tr("Hand"), {tr("Right-handed"), tr("Left-handed")}, [](Golfer & g) -> auto& { return g.hand; })
           .add(
-              FieldKind::Measured, tr("Stature"), [](auto& g) -> auto& { return g.stature; }, tr("In shoes."))
+              PropertyKind::Measured, tr("Stature"), [](Golfer & g) -> auto& { return g.stature; },
+              tr("In shoes."))
           .add(
-              FieldKind::Flag, tr("Swings here"), [](auto& g) -> auto& { return g.swings; },
+              PropertyKind::Flag, tr("Swings here"), [](Golfer & g) -> auto& { return g.swings; },
               tr("Off: kept in the job but not checked."))
           .take();
   fields.push_back(reachField(id, tr("Highest point"), &MeasuredReach::highest));
@@ -75,11 +76,11 @@ std::vector<Field> peopleFields(const Job&, const Thing& thing) {
     return FieldList<Club>([id](const Job& job) { return clubOf(job, id); },
                            [](Job job, const Club& club) { return setClub(std::move(job), club); })
         .add(
-            FieldKind::Words, tr("Name"), [](auto& club) -> auto& { return club.name; })
+            PropertyKind::Words, tr("Name"), [](Club & club) -> auto& { return club.name; })
         .add(
-            FieldKind::Size, tr("Length"), [](auto& club) -> auto& { return club.length; })
+            PropertyKind::Size, tr("Length"), [](Club & club) -> auto& { return club.length; })
         .add(
-            FieldKind::Angle, tr("Lie"), [](auto& club) -> auto& { return club.lie; },
+            PropertyKind::Angle, tr("Lie"), [](Club & club) -> auto& { return club.lie; },
             tr("Between shaft and ground at address."))
         .take();
   }
@@ -87,15 +88,15 @@ std::vector<Field> peopleFields(const Job&, const Thing& thing) {
              [id](const Job& job) { return findById(job.bystanders, id); },
              [](Job job, const Bystander& person) { return setBystander(std::move(job), person); })
       .add(
-          FieldKind::Words, tr("Name"), [](auto& b) -> auto& { return b.name; })
+          PropertyKind::Words, tr("Name"), [](Bystander & b) -> auto& { return b.name; })
       .add(
-          FieldKind::Length, tr("x"), [](auto& b) -> auto& { return b.position.x(); })
+          PropertyKind::Length, tr("x"), [](Bystander & b) -> auto& { return b.position.x(); })
       .add(
-          FieldKind::Length, tr("y"), [](auto& b) -> auto& { return b.position.y(); })
+          PropertyKind::Length, tr("y"), [](Bystander & b) -> auto& { return b.position.y(); })
       .add(
-          FieldKind::Size, tr("Radius"), [](auto& b) -> auto& { return b.radius; })
+          PropertyKind::Size, tr("Radius"), [](Bystander & b) -> auto& { return b.radius; })
       .add(
-          FieldKind::Size, tr("Height"), [](auto& b) -> auto& { return b.height; })
+          PropertyKind::Size, tr("Height"), [](Bystander & b) -> auto& { return b.height; })
       .take();
 }
 

@@ -76,13 +76,13 @@ void PropertyForm::addRow(QFormLayout* layout, Field field) {
   rows_.push_back({std::move(field), nullptr, new QLabel, {}});
   Row& row = rows_.back();
   switch (row.field.kind) {
-    case FieldKind::Choice:
+    case PropertyKind::Choice:
       makeChoice(index);
       break;
-    case FieldKind::Flag:
+    case PropertyKind::Flag:
       makeFlag(index);
       break;
-    case FieldKind::Measured:
+    case PropertyKind::Measured:
       makeMeasured(index);
       break;
     default:

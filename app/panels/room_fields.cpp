@@ -18,14 +18,14 @@ std::vector<Field> wallFields(Id id) {
                        [](Job job, const Wall& wall) { return setWall(std::move(job), wall); });
   std::vector<Field> fields =
       list.add(
-              FieldKind::Words, tr("Name"), [](auto& wall) -> auto& { return wall.name; })
+              PropertyKind::Words, tr("Name"), [](Wall & wall) -> auto& { return wall.name; })
           .add(
-              FieldKind::Size, tr("Thickness"), [](auto& wall) -> auto& { return wall.thickness; },
+              PropertyKind::Size, tr("Thickness"), [](Wall & wall) -> auto& { return wall.thickness; },
               tr("Only for drawing."))
           .take();
   Field length;
   length.label = tr("Length");
-  length.kind = FieldKind::Measured;
+  length.kind = PropertyKind::Measured;
   length.hint = tr("The next wall moves along, so that right angles stay.");
   length.read = [id](const Job& job) -> FieldValue {
     const auto line = wallLine(job.room, id);
@@ -43,46 +43,47 @@ std::vector<Field> openingFields(Id id, OpeningKind kind) {
       [id](const Job& job) { return findById(job.room.openings, id); },
       [](Job job, const Opening& opening) { return setOpening(std::move(job), opening); });
   list.add(
-          FieldKind::Words, tr("Name"), [](auto& o) -> auto& { return o.name; })
+          PropertyKind::Words, tr("Name"), [](Opening & o) -> auto& { return o.name; })
       .choice(
           tr("Kind"), {tr("Hinged door"), tr("Sectional door"), tr("Window"), tr("Passage")},
-          [](auto& o) -> auto& { return o.kind; })
+          [](Opening & o) -> auto& { return o.kind; })
       .add(
-          FieldKind::Measured, tr("From the wall's start"), [](auto& o) -> auto& { return o.offset; })
+          PropertyKind::Measured, tr("From the wall's start"), [](Opening & o) -> auto& { return o.offset; })
       .add(
-          FieldKind::Measured, tr("Width"), [](auto& o) -> auto& { return o.width; })
+          PropertyKind::Measured, tr("Width"), [](Opening & o) -> auto& { return o.width; })
       .add(
-          FieldKind::Measured, tr("Height"), [](auto& o) -> auto& { return o.height; })
+          PropertyKind::Measured, tr("Height"), [](Opening & o) -> auto& { return o.height; })
       .add(
-          FieldKind::Measured, tr("Sill above floor"), [](auto& o) -> auto& { return o.sill; })
+          PropertyKind::Measured, tr("Sill above floor"), [](Opening & o) -> auto& { return o.sill; })
       .add(
-          FieldKind::Flag, tr("Way out"), [](auto& o) -> auto& { return o.isExit; },
+          PropertyKind::Flag, tr("Way out"), [](Opening & o) -> auto& { return o.isExit; },
           tr("People count on it to leave; its clear width is checked."));
   if (kind == OpeningKind::HingedDoor) {
     list.group(tr("Leaf"))
         .choice(
             tr("Hinge"), {tr("At the wall's start"), tr("At its end")},
-            [](auto& o) -> auto& { return o.hinge; })
+            [](Opening & o) -> auto& { return o.hinge; })
         .choice(
             tr("Opens"), {tr("Into the room"), tr("Out of the room")},
-            [](auto& o) -> auto& { return o.swing; })
+            [](Opening & o) -> auto& { return o.swing; })
         .add(
-            FieldKind::Angle, tr("Must open"), [](auto& o) -> auto& { return o.openAngle; })
+            PropertyKind::Angle, tr("Must open"), [](Opening & o) -> auto& { return o.openAngle; })
         .add(
-            FieldKind::Size, tr("Leaf thickness"), [](auto& o) -> auto& { return o.leafThickness; });
+            PropertyKind::Size, tr("Leaf thickness"), [](Opening & o) -> auto& { return o.leafThickness; });
   }
   if (kind == OpeningKind::SectionalDoor) {
     list.group(tr("Tracks"))
         .add(
-            FieldKind::Length, tr("Head-room of the track"), [](auto& o) -> auto& { return o.trackHeadroom; },
+            PropertyKind::Length, tr("Head-room of the track"),
+            [](Opening & o) -> auto& { return o.trackHeadroom; },
             tr("From the top of the opening to the top of the horizontal track."))
         .add(
-            FieldKind::Length, tr("Depth into the room"), [](auto& o) -> auto& { return o.trackDepth; },
+            PropertyKind::Length, tr("Depth into the room"), [](Opening & o) -> auto& { return o.trackDepth; },
             tr("0: as deep as the opening is high, and 0.45 m more."))
         .add(
-            FieldKind::Size, tr("Panel thickness"), [](auto& o) -> auto& { return o.panelThickness; })
+            PropertyKind::Size, tr("Panel thickness"), [](Opening & o) -> auto& { return o.panelThickness; })
         .add(
-            FieldKind::Flag, tr("May stand open in play"), [](auto& o) -> auto& { return o.staysOpen; });
+            PropertyKind::Flag, tr("May stand open in play"), [](Opening & o) -> auto& { return o.staysOpen; });
   }
   return list.take();
 }
@@ -92,21 +93,22 @@ std::vector<Field> ceilingFields(Id id) {
              [id](const Job& job) { return findById(job.room.ceiling, id); },
              [](Job job, const CeilingPart& part) { return setCeilingPart(std::move(job), part); })
       .add(
-          FieldKind::Words, tr("Name"), [](auto& part) -> auto& { return part.name; })
+          PropertyKind::Words, tr("Name"), [](CeilingPart & part) -> auto& { return part.name; })
       .add(
-          FieldKind::Measured, tr("Height at the anchor"), [](auto& part) -> auto& { return part.height; })
+          PropertyKind::Measured, tr("Height at the anchor"),
+          [](CeilingPart & part) -> auto& { return part.height; })
       .group(tr("Slope"))
       .add(
-          FieldKind::Number, tr("Rise a metre to the right"),
-          [](auto& part) -> auto& { return part.slope.x(); })
+          PropertyKind::Number, tr("Rise a metre to the right"),
+          [](CeilingPart & part) -> auto& { return part.slope.x(); })
       .add(
-          FieldKind::Number, tr("Rise a metre up the plan"),
-          [](auto& part) -> auto& { return part.slope.y(); })
+          PropertyKind::Number, tr("Rise a metre up the plan"),
+          [](CeilingPart & part) -> auto& { return part.slope.y(); })
       .group(tr("Anchor"))
       .add(
-          FieldKind::Length, tr("x"), [](auto& part) -> auto& { return part.anchor.x(); })
+          PropertyKind::Length, tr("x"), [](CeilingPart & part) -> auto& { return part.anchor.x(); })
       .add(
-          FieldKind::Length, tr("y"), [](auto& part) -> auto& { return part.anchor.y(); })
+          PropertyKind::Length, tr("y"), [](CeilingPart & part) -> auto& { return part.anchor.y(); })
       .take();
 }
 
@@ -126,46 +128,48 @@ std::vector<Field> fixtureFields(const Job& job, Id id) {
   FieldList<Fixture> list([id](const Job& j) { return findById(j.room.fixtures, id); },
                           [](Job j, const Fixture& fixture) { return setFixture(std::move(j), fixture); });
   list.add(
-          FieldKind::Words, tr("Name"), [](auto& f) -> auto& { return f.name; })
+          PropertyKind::Words, tr("Name"), [](Fixture & f) -> auto& { return f.name; })
       .choice(
-          tr("Kind"), fixtureKinds(), [](auto& f) -> auto& { return f.kind; })
+          tr("Kind"), fixtureKinds(), [](Fixture & f) -> auto& { return f.kind; })
       .add(
-          FieldKind::Measured, tr("Underside above floor"), [](auto& f) -> auto& { return f.bottom; })
+          PropertyKind::Measured, tr("Underside above floor"), [](Fixture & f) -> auto& { return f.bottom; })
       .add(
-          FieldKind::Measured, tr("Top above floor"), [](auto& f) -> auto& { return f.top; })
+          PropertyKind::Measured, tr("Top above floor"), [](Fixture & f) -> auto& { return f.top; })
       .add(
-          FieldKind::Flag, tr("Breakable"), [](auto& f) -> auto& { return f.breakable; },
+          PropertyKind::Flag, tr("Breakable"), [](Fixture & f) -> auto& { return f.breakable; },
           tr("A ball must not reach it."))
       .choice(
-          tr("Plan measured by"), instruments(), [](auto& f) -> auto& { return f.planInstrument; });
+          tr("Plan measured by"), instruments(), [](Fixture & f) -> auto& { return f.planInstrument; });
   const Fixture* fixture = findById(job.room.fixtures, id);
   if (fixture && std::holds_alternative<BoxShape>(fixture->shape)) {
     list.group(tr("On the plan"))
         .add(
-            FieldKind::Length, tr("x of the middle"),
-            [](auto& f) -> auto& { return std::get<BoxShape>(f.shape).centre.x(); })
+            PropertyKind::Length, tr("x of the middle"),
+            [](Fixture & f) -> auto& { return std::get<BoxShape>(f.shape).centre.x(); })
         .add(
-            FieldKind::Length, tr("y of the middle"),
-            [](auto& f) -> auto& { return std::get<BoxShape>(f.shape).centre.y(); })
+            PropertyKind::Length, tr("y of the middle"),
+            [](Fixture & f) -> auto& { return std::get<BoxShape>(f.shape).centre.y(); })
         .add(
-            FieldKind::Size, tr("Width"), [](auto& f) -> auto& { return std::get<BoxShape>(f.shape).width; })
+            PropertyKind::Size, tr("Width"),
+            [](Fixture & f) -> auto& { return std::get<BoxShape>(f.shape).width; })
         .add(
-            FieldKind::Size, tr("Depth"), [](auto& f) -> auto& { return std::get<BoxShape>(f.shape).depth; })
+            PropertyKind::Size, tr("Depth"),
+            [](Fixture & f) -> auto& { return std::get<BoxShape>(f.shape).depth; })
         .add(
-            FieldKind::Angle, tr("Turned by"),
-            [](auto& f) -> auto& { return std::get<BoxShape>(f.shape).heading; });
+            PropertyKind::Angle, tr("Turned by"),
+            [](Fixture & f) -> auto& { return std::get<BoxShape>(f.shape).heading; });
   }
   if (fixture && std::holds_alternative<CylinderShape>(fixture->shape)) {
     list.group(tr("On the plan"))
         .add(
-            FieldKind::Length, tr("x of the middle"),
-            [](auto& f) -> auto& { return std::get<CylinderShape>(f.shape).centre.x(); })
+            PropertyKind::Length, tr("x of the middle"),
+            [](Fixture & f) -> auto& { return std::get<CylinderShape>(f.shape).centre.x(); })
         .add(
-            FieldKind::Length, tr("y of the middle"),
-            [](auto& f) -> auto& { return std::get<CylinderShape>(f.shape).centre.y(); })
+            PropertyKind::Length, tr("y of the middle"),
+            [](Fixture & f) -> auto& { return std::get<CylinderShape>(f.shape).centre.y(); })
         .add(
-            FieldKind::Size, tr("Radius"),
-            [](auto& f) -> auto& { return std::get<CylinderShape>(f.shape).radius; });
+            PropertyKind::Size, tr("Radius"),
+            [](Fixture & f) -> auto& { return std::get<CylinderShape>(f.shape).radius; });
   }
   return list.take();
 }

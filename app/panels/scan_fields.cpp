@@ -21,26 +21,26 @@ std::vector<Field> scanFields(const Job&, const Thing& thing) {
                [id](const Job& job) { return findById(job.planScans, id); },
                [](Job job, const PlanScan& scan) { return setPlanScan(std::move(job), scan); })
         .add(
-            FieldKind::Words, tr("Name"), [](auto& s) -> auto& { return s.name; })
+            PropertyKind::Words, tr("Name"), [](PlanScan & s) -> auto& { return s.name; })
         .add(
-            FieldKind::Flag, tr("Visible"), [](auto& s) -> auto& { return s.visible; })
+            PropertyKind::Flag, tr("Visible"), [](PlanScan & s) -> auto& { return s.visible; })
         .add(
-            FieldKind::Flag, tr("Locked"), [](auto& s) -> auto& { return s.locked; },
+            PropertyKind::Flag, tr("Locked"), [](PlanScan & s) -> auto& { return s.locked; },
             tr("Cannot be moved or turned."))
         .amount(
-            QuantityKind::Ratio, tr("Opacity"), [](auto& s) -> auto& { return s.opacity; })
+            QuantityKind::Ratio, tr("Opacity"), [](PlanScan & s) -> auto& { return s.opacity; })
         .take();
   }
   return FieldList<RoomScan>([id](const Job& job) { return findById(job.roomScans, id); },
                              [](Job job, const RoomScan& scan) { return setRoomScan(std::move(job), scan); })
       .add(
-          FieldKind::Words, tr("Name"), [](auto& s) -> auto& { return s.name; })
+          PropertyKind::Words, tr("Name"), [](RoomScan & s) -> auto& { return s.name; })
       .add(
-          FieldKind::Flag, tr("Visible"), [](auto& s) -> auto& { return s.visible; })
+          PropertyKind::Flag, tr("Visible"), [](RoomScan & s) -> auto& { return s.visible; })
       .add(
-          FieldKind::Flag, tr("Swings must clear it"), [](auto& s) -> auto& { return s.isObstacle; })
+          PropertyKind::Flag, tr("Swings must clear it"), [](RoomScan & s) -> auto& { return s.isObstacle; })
       .add(
-          FieldKind::Size, tr("Accuracy of a point"), [](auto& s) -> auto& { return s.sigma; })
+          PropertyKind::Size, tr("Accuracy of a point"), [](RoomScan & s) -> auto& { return s.sigma; })
       .take();
 }
 
