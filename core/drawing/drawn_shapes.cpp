@@ -32,6 +32,13 @@ BoxShape boxFrom(const Vec2& a, const Vec2& toward, double heading, const BoxSiz
   return {0.5 * (a + b), heading, size.width, size.depth};
 }
 
+std::array<Vec2, 4> cornersOf(const BoxShape& box) {
+  const Vec2 along = box.width / 2 * Vec2(std::cos(box.heading), std::sin(box.heading));
+  const Vec2 across = box.depth / 2 * Vec2(-std::sin(box.heading), std::cos(box.heading));
+  return {box.centre - along - across, box.centre + along - across, box.centre + along + across,
+          box.centre - along + across};
+}
+
 CylinderShape cylinderAround(const Vec2& centre, const Vec2& edge) {
   return {centre, (edge - centre).norm()};
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <array>
+
 #include "job/fixture.h"
 #include "job/room.h"
 
@@ -19,6 +21,9 @@ struct BoxSize {
   double depth = 0;
 };
 BoxShape boxFrom(const Vec2& a, const Vec2& toward, double heading, const BoxSize& size);
+
+/// The box's corners, the first side along its width.
+std::array<Vec2, 4> cornersOf(const BoxShape& box);
 
 CylinderShape cylinderAround(const Vec2& centre, const Vec2& edge);
 

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <QImage>
+#include <QObject>
+#include <map>
+#include <memory>
+#include <utility>
+#include <vector>
+
+#include "base/problem.h"
+#include "job/scan.h"
+
+namespace baywright {
+
+/// The pictures of scanned plans for a view: decoded on other threads, kept while their files live, with
+/// smaller copies so that a drawing that shows all of a large sheet is quick.
+class PlanPictures : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit PlanPictures(QObject* parent = nullptr);
+  ~PlanPictures() override;
+
+  /// Of the whole picture; empty while it is not decoded, or when it cannot be.
+  QSize sizeOf(const PlanScan& scan) const;
+  /// A sentence where the picture cannot be decoded.
+  std::optional<Problem> problemOf(const PlanScan& scan) const;
+  /// The smallest copy that still has `pixelsAcross` pixels in its width, or the whole picture. Null while it
+  /// is not decoded. Scaled up to sizeOf(scan) it is what worldFromPixel speaks of.
+  const QImage* copyFor(const PlanScan& scan, double pixelsAcross) const;
+
+  /// Blocks until all that was asked for is decoded.
+  void finish();
+
+ Q_SIGNALS:
+  void ready();
+
+ private:
+  struct Decoded {
+    std::vector<QImage> copies;  ///< the whole one first, each next half as large
+    std::optional<Problem> problem;
+  };
+  struct Entry;
+  using Key = std::pair<const Blob*, int>;
+
+  static Decoded decode(const PlanScan& scan);
+  const Decoded* decodedOf(const PlanScan& scan) const;
+
+  mutable std::map<Key, std::unique_ptr<Entry>> entries_;
+};
+
+}  // namespace baywright

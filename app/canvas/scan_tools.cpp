@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "canvas/scan_tools.h"
+
+#include "canvas/overlay.h"
+#include "canvas/tool_host.h"
+#include "canvas/tool_words.h"
+#include "drawing/live_dimensions.h"
+#include "job/edit_scans.h"
+#include "job/find.h"
+#include "survey/plan_scan_fit.h"
+
+namespace baywright {
+namespace {
+
+TypedField lengthField(const char* what, const Vec2& a, const Vec2& b, std::optional<double> typed) {
+  return {toolWords(what), FieldKind::Size, typed.value_or(dimensionBetween(a, b, {}).value), a, b};
+}
+
+/// Where the plan can be clicked at all.
+bool hasScan(ToolHost& host) {
+  const PlanScan* scan = scanInHand(host);
+  if (!scan) host.say(toolWords("There is no plan yet. Open a picture or a PDF of one first."));
+  return scan != nullptr;
+}
+
+}  // namespace
+
+const PlanScan* scanInHand(const ToolHost& host) {
+  const auto& scans = host.document().job().planScans;
+  if (const PlanScan* selected = findById(scans, host.document().selection().selected())) return selected;
+  for (auto scan = scans.rbegin(); scan != scans.rend(); ++scan) {
+    if (scan->visible) return &*scan;
+  }
+  return nullptr;
+}
+
+// --- scale
+
+void ScanScaleTool::press(ToolHost& host, const PointerEvent& event) {
+  if (event.button != Qt::LeftButton || !hasScan(host)) return;
+  if (points_.size() == 2) points_.clear();
+  points_.push_back(event.at);
+  pointer_ = event.at;
+  if (points_.size() == 2) host.openEntry(0);
+  host.refresh();
+}
+
+void ScanScaleTool::move(ToolHost& host, const PointerEvent& event) {
+  pointer_ = event.at;
+  host.refresh();
+}
+
+void ScanScaleTool::cancel(ToolHost& host) {
+  points_.clear();
+  host.refresh();
+}
+
+std::vector<TypedField> ScanScaleTool::fields(const ToolHost&) const {
+  if (points_.size() != 2) return {};
+  return {lengthField("true length", points_[0], points_[1], std::nullopt)};
+}
+
+std::optional<Problem> ScanScaleTool::take(ToolHost& host, std::size_t, double value) {
+  const PlanScan* scan = scanInHand(host);
+  if (!scan || points_.size() != 2) return std::nullopt;
+  const auto scaled = scaledByLine(*scan, points_[0], points_[1], value);
+  if (!scaled) return scaled.error();
+  // The first point stays where it is, so the line still starts there.
+  const PlanScan level = levelledByLine(*scaled, points_[0], points_[1]);
+  Document& document = host.document();
+  Result<Job> edited = setPlanScan(document.job(), level);
+  if (!edited) return edited.error();
+  document.change(toolWords("Set the plan's scale"), std::move(edited));
+  const bool turned = !level.worldFromPixel.isApprox(scaled->worldFromPixel, 1e-9);
+  host.say(turned
+               ? toolWords("The scale is set, and the plan is turned a little so that this line is straight.")
+               : toolWords("The scale is set."));
+  return std::nullopt;
+}
+
+void ScanScaleTool::accept(ToolHost& host) {
+  points_.clear();
+  host.done();
+}
+
+void ScanScaleTool::paint(Overlay& overlay, const ToolHost&) const {
+  for (const Vec2& point : points_) overlay.cross(point);
+  if (points_.size() == 1) overlay.line(points_[0], pointer_, Overlay::Stroke::Draft);
+  if (points_.size() < 2) overlay.cross(pointer_);
+}
+
+QString ScanScaleTool::status(const ToolHost&) const {
+  if (points_.empty()) return toolWords("Click one end of a length that you know on the plan.");
+  if (points_.size() == 1) return toolWords("Click its other end.");
+  return toolWords("Type the true length and press Enter.");
+}
+
+// --- straighten
+
+void ScanStraightenTool::press(ToolHost& host, const PointerEvent& event) {
+  if (event.button != Qt::LeftButton || points_.size() == 4 || !hasScan(host)) return;
+  points_.push_back(event.at);
+  pointer_ = event.at;
+  if (points_.size() == 4) host.openEntry(0);
+  host.refresh();
+}
+
+void ScanStraightenTool::move(ToolHost& host, const PointerEvent& event) {
+  pointer_ = event.at;
+  host.refresh();
+}
+
+bool ScanStraightenTool::key(ToolHost& host, const QKeyEvent& event) {
+  if (event.key() != Qt::Key_Backspace || points_.empty()) return false;
+  points_.pop_back();
+  host.refresh();
+  return true;
+}
+
+void ScanStraightenTool::cancel(ToolHost& host) {
+  points_.clear();
+  first_.reset();
+  second_.reset();
+  host.refresh();
+}
+
+std::vector<TypedField> ScanStraightenTool::fields(const ToolHost&) const {
+  if (points_.size() != 4) return {};
+  return {lengthField("true length of the first side", points_[0], points_[1], first_),
+          lengthField("true length of the second side", points_[1], points_[2], second_)};
+}
+
+std::optional<Problem> ScanStraightenTool::take(ToolHost& host, std::size_t field, double value) {
+  (field == 0 ? first_ : second_) = value;
+  const PlanScan* scan = scanInHand(host);
+  if (!first_ || !second_ || !scan || points_.size() != 4) return std::nullopt;
+  const SeenRectangle seen{{points_[0], points_[1], points_[2], points_[3]}, *first_, *second_};
+  const auto straight = straightened(*scan, seen);
+  if (!straight) return straight.error();
+  Document& document = host.document();
+  Result<Job> edited = setPlanScan(document.job(), *straight);
+  if (!edited) return edited.error();
+  document.change(toolWords("Straighten the plan"), std::move(edited));
+  host.say(toolWords("The plan is straight and to scale."));
+  points_.clear();
+  return std::nullopt;
+}
+
+void ScanStraightenTool::accept(ToolHost& host) {
+  if (points_.size() == 4) return host.openEntry(first_ ? 1 : 0);
+  first_.reset();
+  second_.reset();
+  host.done();
+}
+
+void ScanStraightenTool::paint(Overlay& overlay, const ToolHost&) const {
+  overlay.polyline(points_, Overlay::Stroke::Draft);
+  if (points_.size() == 4) overlay.area(points_);
+  for (const Vec2& point : points_) overlay.cross(point);
+  if (points_.empty() || points_.size() == 4) return;
+  overlay.line(points_.back(), pointer_, Overlay::Stroke::Draft);
+  overlay.cross(pointer_);
+}
+
+QString ScanStraightenTool::status(const ToolHost&) const {
+  if (points_.size() < 4)
+    return toolWords(
+        "Click the four corners of something that is a rectangle in truth, going round. Backspace: one "
+        "back.");
+  return toolWords("Type the true length of both sides, Tab between them, then Enter.");
+}
+
+}  // namespace baywright

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "canvas/tools.h"
+
+#include <array>
+
+#include "canvas/aim_tool.h"
+#include "canvas/bystander_tool.h"
+#include "canvas/fixture_tools.h"
+#include "canvas/measure_tool.h"
+#include "canvas/opening_tool.h"
+#include "canvas/outline_tool.h"
+#include "canvas/scan_tools.h"
+#include "canvas/select_tool.h"
+#include "canvas/tool_words.h"
+#include "canvas/wall_tool.h"
+
+namespace baywright {
+namespace {
+
+bool everywhere(ViewKind) {
+  return true;
+}
+bool onThePlan(ViewKind view) {
+  return view == ViewKind::Plan;
+}
+
+template <class T>
+std::unique_ptr<Tool> make() {
+  return std::make_unique<T>();
+}
+
+constexpr std::array kTools{
+    ToolRow{ToolKind::Select, QT_TRANSLATE_NOOP("Tool", "Select and move"), "tool-select", "V",
+            QT_TRANSLATE_NOOP("Tool", "Selects, moves, turns and removes things."), everywhere,
+            make<SelectTool>},
+    ToolRow{ToolKind::Measure, QT_TRANSLATE_NOOP("Tool", "Measure"), "tool-measure", "M",
+            QT_TRANSLATE_NOOP("Tool", "Shows the distance between two points."), everywhere,
+            make<MeasureTool>},
+    ToolRow{ToolKind::Outline, QT_TRANSLATE_NOOP("Tool", "Draw the room"), "tool-outline", "D",
+            QT_TRANSLATE_NOOP("Tool", "Draws or traces the room's outline, corner by corner."), onThePlan,
+            make<OutlineTool>},
+    ToolRow{ToolKind::Wall, QT_TRANSLATE_NOOP("Tool", "Move walls and corners"), "tool-wall", "W",
+            QT_TRANSLATE_NOOP("Tool", "Moves walls and corners, and sets a wall's length."), onThePlan,
+            make<WallTool>},
+    ToolRow{ToolKind::Opening, QT_TRANSLATE_NOOP("Tool", "Place a door or window"), "tool-opening", "O",
+            QT_TRANSLATE_NOOP("Tool", "Puts the chosen door, window or passage into a wall."), onThePlan,
+            make<OpeningTool>},
+    ToolRow{ToolKind::FixtureBox, QT_TRANSLATE_NOOP("Tool", "Place a box"), "tool-box", "B",
+            QT_TRANSLATE_NOOP("Tool", "Places the chosen fixture as a box."), onThePlan,
+            make<FixtureBoxTool>},
+    ToolRow{ToolKind::FixturePolygon, QT_TRANSLATE_NOOP("Tool", "Place a prism"), "tool-prism", "G",
+            QT_TRANSLATE_NOOP("Tool", "Places the chosen fixture with any outline."), onThePlan,
+            make<FixturePolygonTool>},
+    ToolRow{ToolKind::FixtureCylinder, QT_TRANSLATE_NOOP("Tool", "Place a cylinder"), "tool-cylinder", "C",
+            QT_TRANSLATE_NOOP("Tool", "Places the chosen fixture as an upright cylinder."), onThePlan,
+            make<FixtureCylinderTool>},
+    ToolRow{ToolKind::Bystander, QT_TRANSLATE_NOOP("Tool", "Place a bystander"), "tool-bystander", "Y",
+            QT_TRANSLATE_NOOP("Tool", "Says where somebody stands or sits who does not swing."), onThePlan,
+            make<BystanderTool>},
+    ToolRow{ToolKind::ScanScale, QT_TRANSLATE_NOOP("Tool", "Set the plan's scale"), "tool-scale", "S",
+            QT_TRANSLATE_NOOP("Tool", "Sets a scanned plan's scale by two points and their true distance."),
+            onThePlan, make<ScanScaleTool>},
+    ToolRow{ToolKind::ScanStraighten, QT_TRANSLATE_NOOP("Tool", "Straighten the plan"), "tool-straighten",
+            "Q",
+            QT_TRANSLATE_NOOP("Tool", "Straightens a photographed plan by the four corners of a rectangle."),
+            onThePlan, make<ScanStraightenTool>},
+    ToolRow{ToolKind::AimProjector, QT_TRANSLATE_NOOP("Tool", "Aim the projector"), "tool-aim", "P",
+            QT_TRANSLATE_NOOP("Tool", "Moves the lens and turns its beam."), everywhere, make<AimTool>},
+};
+
+}  // namespace
+
+std::span<const ToolRow> tools() {
+  return kTools;
+}
+
+const ToolRow& toolRow(ToolKind kind) {
+  return kTools[static_cast<std::size_t>(kind)];
+}
+
+QString toolText(const char* english) {
+  return toolWords(english);
+}
+
+}  // namespace baywright

@@ -1,0 +1,486 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "canvas/view.h"
+
+#include <QContextMenuEvent>
+#include <QGestureEvent>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QNativeGestureEvent>
+#include <QPinchGesture>
+#include <QWheelEvent>
+#include <cmath>
+
+#include "canvas/tool_words.h"
+#include "drawing/text_box.h"
+#include "drawing/view_move.h"
+#include "survey/plan_scan_fit.h"
+
+namespace baywright {
+namespace {
+
+constexpr double kReachPixels = 8;    // how near to a thing a click may be
+constexpr double kMarginPixels = 24;  // round a drawing that was fitted
+constexpr double kMillimetresInInch = 25.4;
+constexpr double kZoomStep = 1.25;   // a key; a notch of the wheel is as much
+constexpr double kWheelNotch = 120;  // of QWheelEvent::angleDelta
+
+struct KindText {
+  const char* name;
+  const char* description;
+};
+KindText textOf(ViewKind kind) {
+  switch (kind) {
+    case ViewKind::DownRange:
+      return {QT_TRANSLATE_NOOP("Tool", "Elevation looking down-range"),
+              QT_TRANSLATE_NOOP("Tool", "The room and the bay as the golfer looks at the screen.")};
+    case ViewKind::Side:
+      return {QT_TRANSLATE_NOOP("Tool", "Elevation from the side"),
+              QT_TRANSLATE_NOOP("Tool", "The room and the bay from the bay's right-hand side.")};
+    case ViewKind::ScreenFace:
+      return {QT_TRANSLATE_NOOP("Tool", "Face of the screen"),
+              QT_TRANSLATE_NOOP("Tool", "The impact screen from the front, with the picture on it.")};
+    case ViewKind::Plan:
+      break;
+  }
+  return {QT_TRANSLATE_NOOP("Tool", "Plan"),
+          QT_TRANSLATE_NOOP("Tool", "The room from above. Everything in it is also in the list of the job.")};
+}
+
+}  // namespace
+
+View::View(Document& document, ToolBox& toolBox, ViewKind kind, QWidget* parent)
+    : QWidget(parent), document_(document), toolBox_(toolBox), kind_(kind), entry_(new TypedEntry(this)) {
+  setFocusPolicy(Qt::StrongFocus);
+  setMouseTracking(true);
+  setAttribute(Qt::WA_OpaquePaintEvent);
+  setAttribute(Qt::WA_AcceptTouchEvents);
+  grabGesture(Qt::PinchGesture);
+  setAccessibleName(toolWords(textOf(kind).name));
+  setAccessibleDescription(toolWords(textOf(kind).description));
+  shownBay_ = document.job().option().placement.bay;
+  takeTool(toolBox.current());
+  listen();
+}
+
+View::~View() {
+  // An open edit puts the job back: that must not reach a view that is half gone.
+  document_.disconnect(this);
+  document_.selection().disconnect(this);
+  tool_.reset();
+}
+
+void View::listen() {
+  connect(&document_, &Document::jobChanged, this, &View::showJob);
+  connect(&document_, &Document::assessed, this, [this] { stale(Stale::Drawing); });
+  Selection& selection = document_.selection();
+  connect(&selection, &Selection::selectedChanged, this, [this] {
+    stale(Stale::Drawing);
+    tellTool();
+  });
+  connect(&selection, &Selection::hoveredChanged, this, [this] {
+    drawing_ = {};
+    update();
+  });
+  connect(&selection, &Selection::findingChanged, this, [this] { stale(Stale::Drawing); });
+  connect(&selection, &Selection::zoomToFindingRequested, this, &View::zoomToFinding);
+  connect(&pictures_, &PlanPictures::ready, this, [this] {
+    stale(Stale::Ground);
+    if (fitted_) fit();
+  });
+  connect(&toolBox_, &ToolBox::chosen, this, &View::takeTool);
+  connect(entry_, &TypedEntry::taken, this, &View::takeTyped);
+  connect(entry_, &TypedEntry::givenUp, this, &View::giveUp);
+}
+
+void View::takeTool(ToolKind kind) {
+  entry_->dismiss();
+  if (tool_) tool_->cancel(*this);
+  retired_ = std::move(tool_);
+  const ToolRow& row = toolRow(kind);
+  tool_ = (row.worksIn(kind_) ? row : toolRow(ToolKind::Select)).make();
+  tellTool();
+  update();
+}
+
+void View::giveUp() {
+  entry_->dismiss();
+  tool_->cancel(*this);
+  tellTool();
+}
+
+// --- the drawing
+
+void View::showJob() {
+  const BayPose& bay = document_.job().option().placement.bay;
+  // Elevations are drawn about the bay: without this the room would slide while the bay stands still.
+  const Vec2 shift = viewShift(kind_, shownBay_, bay);
+  shownBay_ = bay;
+  if (shift != Vec2::Zero()) {
+    ScreenMap map = map_;
+    map.pan(map.pixelFrom(Vec2::Zero()) - map.pixelFrom(shift));
+    setMap(map);
+  }
+  stale(kind_ == ViewKind::Plan ? Stale::Ground : Stale::Drawing);
+}
+
+void View::stale(Stale what) {
+  linework_.reset();
+  drawing_ = {};
+  if (what == Stale::Ground) ground_ = {};
+  update();
+}
+
+void View::setMap(const ScreenMap& map) {
+  if (map == map_) return;
+  const bool rescaled = map.metresPerPixel() != map_.metresPerPixel();
+  map_ = map;
+  ground_ = {};
+  drawing_ = {};
+  if (rescaled) {
+    linework_.reset();
+    Q_EMIT scaleChanged(scale());
+  }
+  update();
+}
+
+void View::setOptions(const ViewOptions& options) {
+  options_ = options;
+  stale(Stale::Drawing);
+}
+
+double View::scale() const {
+  return reach().unitsPerMm * 1000;
+}
+
+const Linework& View::linework() const {
+  if (!linework_) {
+    ViewOptions options = options_;
+    options.metresPerMm = reach().unitsPerMm;
+    options.findingKey = document_.selection().findingKey().toStdString();
+    // Live dimensions take the place of the drawing's own.
+    if (tool_ && tool_->isBusy()) options.dimensions = false;
+    linework_ = drawer_.draw(kind_, document_.job(), document_.assessment(), options);
+  }
+  return *linework_;
+}
+
+HitReach View::reach() const {
+  const double pixelsPerMm = logicalDpiX() / kMillimetresInInch;
+  return {kReachPixels * map_.metresPerPixel(), pixelsPerMm * map_.metresPerPixel()};
+}
+
+std::optional<Vec2> View::pixelsOf(const PlanScan& scan) const {
+  const QSize size = pictures_.sizeOf(scan);
+  if (size.isEmpty()) return std::nullopt;
+  return Vec2(size.width(), size.height());
+}
+
+void View::fit() {
+  // Texts and dimension lines keep their size, so what they take up depends on the scale: once more at the
+  // new one.
+  for (int round = 0; round < 2; ++round) {
+    auto box = inkExtent(linework(), reach().unitsPerMm).value_or(Eigen::AlignedBox2d());
+    if (kind_ == ViewKind::Plan) {
+      for (const PlanScan& scan : document_.job().planScans) {
+        const auto pixels = pixelsOf(scan);
+        if (!scan.visible || !pixels) continue;
+        for (const Vec2& corner : scanOutline(scan, *pixels)) box.extend(corner);
+      }
+    }
+    zoomTo(box);
+  }
+  fitted_ = true;
+}
+
+void View::zoomTo(const Eigen::AlignedBox2d& box) {
+  ScreenMap map = map_;
+  map.fit(box, kMarginPixels);
+  fitted_ = false;
+  setMap(map);
+}
+
+void View::zoomToFinding(const QString& key) {
+  const Finding* finding = document_.assessment().find(key.toStdString());
+  if (!finding || !finding->points) return;
+  constexpr double kAround = 0.8;  // metres: enough to see what the two points belong to
+  Eigen::AlignedBox2d box(viewFromWorld(kind_, document_.job(), finding->points->first));
+  box.extend(viewFromWorld(kind_, document_.job(), finding->points->second));
+  zoomTo({Vec2(box.min().array() - kAround), Vec2(box.max().array() + kAround)});
+}
+
+// --- what a tool asks
+
+void View::panBy(QPointF pixels) {
+  ScreenMap map = map_;
+  map.pan(pixels);
+  fitted_ = false;
+  setMap(map);
+}
+
+void View::openEntry(std::size_t field, const QString& typed) {
+  const auto fields = tool_->fields(*this);
+  if (fields.empty()) return;
+  entryField_ = field % fields.size();
+  const TypedField& asked = fields[entryField_];
+  const QPointF middle = (map_.pixelFrom(asked.from) + map_.pixelFrom(asked.to)) / 2;
+  entry_->ask(asked, document_.job().units, middle, typed);
+  update();
+}
+
+void View::takeTyped(double value, TypedEntry::Then then) {
+  if (const auto problem = tool_->take(*this, entryField_, value)) {
+    entry_->complain(*problem);
+    return;
+  }
+  const std::size_t count = tool_->fields(*this).size();
+  if (then == TypedEntry::Then::Done || count == 0) {
+    entry_->dismiss();
+    tool_->accept(*this);
+  } else {
+    openEntry(entryField_ + (then == TypedEntry::Then::Next ? 1 : count - 1));
+  }
+  tellTool();
+}
+
+void View::say(const QString& sentence) {
+  Q_EMIT said(sentence);
+}
+
+void View::done() {
+  toolBox_.choose(ToolKind::Select);
+}
+
+void View::refresh() {
+  update();
+}
+
+void View::tellTool() {
+  setCursor(spaceHeld_ || panFrom_ ? QCursor(Qt::OpenHandCursor) : tool_->cursor(*this));
+  const QString status = tool_->status(*this);
+  if (status == status_) return;
+  status_ = status;
+  Q_EMIT statusChanged(status);
+}
+
+// --- pointer
+
+PointerEvent View::pointerFrom(const QMouseEvent& event) const {
+  return {map_.drawingFrom(event.position()), event.position(), event.button(), event.modifiers()};
+}
+
+void View::mousePressEvent(QMouseEvent* event) {
+  setFocus(Qt::MouseFocusReason);
+  if (event->button() == Qt::MiddleButton || (spaceHeld_ && event->button() == Qt::LeftButton)) {
+    panFrom_ = event->position();
+    setCursor(Qt::ClosedHandCursor);
+    return;
+  }
+  if (event->button() != Qt::LeftButton) return;
+  tool_->press(*this, pointerFrom(*event));
+  tellTool();
+}
+
+void View::mouseMoveEvent(QMouseEvent* event) {
+  const PointerEvent pointer = pointerFrom(*event);
+  Q_EMIT pointerAt({pointer.at.x(), pointer.at.y()});
+  if (panFrom_) {
+    panBy(event->position() - *panFrom_);
+    panFrom_ = event->position();
+    return;
+  }
+  const bool wasBusy = tool_->isBusy();
+  tool_->move(*this, pointer);
+  if (wasBusy != tool_->isBusy()) stale(Stale::Drawing);
+  tellTool();
+}
+
+void View::mouseReleaseEvent(QMouseEvent* event) {
+  if (panFrom_) {
+    panFrom_.reset();
+    tellTool();
+    return;
+  }
+  if (event->button() != Qt::LeftButton) return;
+  // The button may go up while a figure is typed: then Enter ends the gesture.
+  if (!entry_->isHidden() && tool_->isBusy()) return;
+  tool_->release(*this, pointerFrom(*event));
+  stale(Stale::Drawing);
+  tellTool();
+}
+
+void View::mouseDoubleClickEvent(QMouseEvent* event) {
+  if (event->button() != Qt::LeftButton || spaceHeld_) return;
+  tool_->doubleClick(*this, pointerFrom(*event));
+  tellTool();
+}
+
+void View::leaveEvent(QEvent*) {
+  document_.selection().hover({});
+  Q_EMIT pointerLeft();
+}
+
+void View::contextMenuEvent(QContextMenuEvent* event) {
+  if (tool_->isBusy()) return;
+  const auto hits = hitsAt(linework(), map_.drawingFrom(event->pos()), reach());
+  const Id thing = hits.empty() ? Id{} : hits.front().id;
+  if (thing) document_.selection().select(thing);
+  Q_EMIT contextMenuWanted(thing, event->globalPos());
+}
+
+void View::wheelEvent(QWheelEvent* event) {
+  event->accept();
+  // Only touchpads tell pixels and phases: two fingers pan, as everywhere.
+  const bool isTouchpad = !event->pixelDelta().isNull() && event->phase() != Qt::NoScrollPhase;
+  if (isTouchpad && !event->modifiers().testFlag(Qt::ControlModifier)) {
+    panBy(event->pixelDelta());
+    return;
+  }
+  ScreenMap map = map_;
+  map.zoom(event->position(), std::pow(kZoomStep, event->angleDelta().y() / kWheelNotch));
+  fitted_ = false;
+  setMap(map);
+}
+
+bool View::nativeGesture(const QNativeGestureEvent& event) {
+  if (event.gestureType() != Qt::ZoomNativeGesture) return false;
+  ScreenMap map = map_;
+  map.zoom(event.position(), 1 + event.value());
+  fitted_ = false;
+  setMap(map);
+  return true;
+}
+
+bool View::gesture(QGestureEvent& event) {
+  auto* pinch = static_cast<QPinchGesture*>(event.gesture(Qt::PinchGesture));
+  if (!pinch) return false;
+  // The first finger may have begun something before the second came.
+  if (pinch->state() == Qt::GestureStarted) giveUp();
+  const QPointF centre = mapFromGlobal(pinch->centerPoint());
+  ScreenMap map = map_;
+  map.pan(centre - mapFromGlobal(pinch->lastCenterPoint()));
+  map.zoom(centre, pinch->scaleFactor());
+  fitted_ = false;
+  setMap(map);
+  event.accept(pinch);
+  return true;
+}
+
+// --- keys
+
+bool View::event(QEvent* event) {
+  switch (event->type()) {
+    case QEvent::NativeGesture:
+      if (nativeGesture(*static_cast<QNativeGestureEvent*>(event))) return true;
+      break;
+    case QEvent::Gesture:
+      if (gesture(*static_cast<QGestureEvent*>(event))) return true;
+      break;
+    case QEvent::ShortcutOverride:
+      if (keepsFromShortcuts(*static_cast<QKeyEvent*>(event))) {
+        event->accept();
+        return true;
+      }
+      break;
+    default:
+      break;
+  }
+  return QWidget::event(event);
+}
+
+bool View::keepsFromShortcuts(const QKeyEvent& event) const {
+  // While something is begun no shortcut may pull the job away from under it.
+  if (tool_->isBusy()) return true;
+  const bool isFunctionKey = event.key() >= Qt::Key_F1 && event.key() <= Qt::Key_F35;
+  const bool isArrow = event.key() >= Qt::Key_Left && event.key() <= Qt::Key_Down;
+  if (isArrow) return !event.modifiers().testFlag(Qt::ControlModifier);
+  return event.modifiers() == Qt::NoModifier && !isFunctionKey;
+}
+
+bool View::focusNextPrevChild(bool next) {
+  if (tool_->isBusy() && !tool_->fields(*this).empty()) return false;
+  return QWidget::focusNextPrevChild(next);
+}
+
+bool View::typesAField(const QKeyEvent& event) const {
+  if (tool_->fields(*this).empty()) return false;
+  if (event.key() == Qt::Key_Tab) return tool_->isBusy();
+  if (event.modifiers() & (Qt::ControlModifier | Qt::AltModifier)) return false;
+  const QString text = event.text();
+  return text.size() == 1 &&
+         (text[0].isDigit() || text[0] == QLatin1Char('.') || text[0] == QLatin1Char(','));
+}
+
+bool View::navigates(const QKeyEvent& event) {
+  const bool control = event.modifiers().testFlag(Qt::ControlModifier);
+  if (event.key() == Qt::Key_0 && control) {
+    fit();
+    return true;
+  }
+  const bool nearer = event.key() == Qt::Key_Plus || event.key() == Qt::Key_Equal;
+  if (!nearer && event.key() != Qt::Key_Minus) return false;
+  ScreenMap map = map_;
+  map.zoom(rect().center(), nearer ? kZoomStep : 1 / kZoomStep);
+  fitted_ = false;
+  setMap(map);
+  return true;
+}
+
+bool View::choosesATool(const QKeyEvent& event) {
+  if (tool_->isBusy() || event.modifiers() != Qt::NoModifier) return false;
+  const QKeySequence pressed(event.keyCombination());
+  for (const ToolRow& row : tools()) {
+    if (pressed != QKeySequence(QString::fromLatin1(row.shortcut)) || !row.worksIn(kind_)) continue;
+    toolBox_.choose(row.kind);
+    return true;
+  }
+  return false;
+}
+
+void View::keyPressEvent(QKeyEvent* event) {
+  event->accept();
+  if (event->key() == Qt::Key_Space) {
+    spaceHeld_ = true;
+  } else if (event->key() == Qt::Key_Escape && tool_->isBusy()) {
+    giveUp();
+  } else if (event->matches(QKeySequence::Undo) && tool_->isBusy()) {
+    giveUp();
+  } else if (typesAField(*event)) {
+    openEntry(0, event->key() == Qt::Key_Tab ? QString() : event->text());
+  } else if (!tool_->key(*this, *event) && !navigates(*event) && !choosesATool(*event)) {
+    const bool leavesTool = event->key() == Qt::Key_Escape && toolBox_.current() != ToolKind::Select;
+    if (leavesTool)
+      done();
+    else
+      event->ignore();
+  }
+  stale(Stale::Drawing);
+  tellTool();
+}
+
+void View::keyReleaseEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) {
+    spaceHeld_ = false;
+    tellTool();
+  }
+  QWidget::keyReleaseEvent(event);
+}
+
+void View::focusOutEvent(QFocusEvent* event) {
+  spaceHeld_ = false;
+  QWidget::focusOutEvent(event);
+}
+
+void View::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) stale(Stale::Ground);
+  QWidget::changeEvent(event);
+}
+
+void View::resizeEvent(QResizeEvent* event) {
+  const bool refit = fitted_ || event->oldSize().isEmpty();
+  ScreenMap map = map_;
+  map.resize(event->size());
+  setMap(map);
+  if (refit) fit();
+}
+
+}  // namespace baywright
