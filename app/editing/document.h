@@ -32,6 +32,7 @@ class Document : public QObject {
   std::shared_ptr<const Assessment> sharedAssessment() const { return assessment_; }
   QUndoStack& undoStack() { return undoStack_; }
   Selection& selection() { return selection_; }
+  const Selection& selection() const { return selection_; }
   const QString& path() const { return path_; }  ///< empty: never saved
   QString displayName() const;
   bool isModified() const { return !undoStack_.isClean() || recovered_; }

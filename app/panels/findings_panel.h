@@ -3,6 +3,7 @@
 
 #include <QFutureWatcher>
 #include <QWidget>
+#include <array>
 #include <atomic>
 #include <memory>
 
@@ -13,11 +14,12 @@
 class QLabel;
 class QListView;
 class QPushButton;
+class QToolButton;
 
 namespace baywright {
 
 /// The findings, worst first. Pointing at one shows its two points in every view; "Show" zooms to them; "What
-/// would help" looks for the smallest change that clears it and offers to make it.
+/// would help" looks for the smallest changes that clear it and offers to make them.
 class FindingsPanel : public QWidget {
   Q_OBJECT
 
@@ -25,34 +27,31 @@ class FindingsPanel : public QWidget {
   explicit FindingsPanel(Document& document, QWidget* parent = nullptr);
   ~FindingsPanel() override;
 
+  QListView* list() const { return list_; }
+
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
-  void makeFilters();
-  void updateButtons();
-  void updateCounts();
-  void showCurrent();
+  void refresh();
+  void showFinding(const QModelIndex& index);
   void askWhatHelps();
-  void offerHelp();
-  const Finding* current() const;
+  void offer();
+  void stopSearch();
+  QString currentKey() const;
+
+  using Changes = std::vector<SmallestChange>;
 
   Document& document_;
   FindingsModel model_;
   QListView* list_;
-  QLabel* empty_;
-  QWidget* filters_;
+  QLabel* advice_;
   QPushButton* show_;
   QPushButton* help_;
-  QLabel* advice_;
-  QPushButton* apply_;
-  std::array<QPushButton*, 4> filterButtons_{};
-
-  using Changes = std::vector<SmallestChange>;
+  std::array<QToolButton*, 4> filters_{};
   QFutureWatcher<Changes> search_;
-  std::shared_ptr<std::atomic<bool>> cancel_;
-  std::optional<SmallestChange> offered_;
-  Job searchedJob_;
+  std::shared_ptr<std::atomic<bool>> stop_;
+  Job searched_;  ///< what the offers start from; they lapse when the job is another
 };
 
 }  // namespace baywright

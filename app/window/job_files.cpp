@@ -1,0 +1,238 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "window/job_files.h"
+
+#include <QApplication>
+#include <QBuffer>
+#include <QClipboard>
+#include <QDateTime>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QInputDialog>
+#include <QMessageBox>
+#include <QMimeData>
+
+#include "job/edit.h"
+#include "jobfile/atomic_file.h"
+#include "jobfile/autosave.h"
+#include "jobfile/job_archive.h"
+#include "painting/plan_image.h"
+#include "survey/plan_scan_fit.h"
+#include "window/resources.h"
+
+namespace baywright {
+namespace {
+
+constexpr std::uint64_t kLargestPlanFile = 256ull << 20;
+constexpr double kFreshPlanWidth = 10;  // metres, until its scale is set
+
+QString jobFilter() {
+  return JobFiles::tr("Jobs (*.bayjob)");
+}
+QString planFilter() {
+  return JobFiles::tr("Plans (*.png *.jpg *.jpeg *.tif *.tiff *.bmp *.webp *.pdf)");
+}
+
+bool isJobName(const QString& path) {
+  return path.endsWith(QLatin1String(".bayjob"), Qt::CaseInsensitive);
+}
+
+}  // namespace
+
+JobFiles::JobFiles(Document& document, std::filesystem::path recoveryFolder, QWidget* window)
+    : QObject(window),
+      document_(document),
+      window_(window),
+      settings_(Settings::read()),
+      recoveryFolder_(recoveryFolder),
+      keeper_(document, recoveryFolder) {}
+
+QString JobFiles::openFilter() {
+  return tr("Jobs and plans (*.bayjob *.png *.jpg *.jpeg *.tif *.tiff *.bmp *.webp *.pdf)") +
+         QStringLiteral(";;") + jobFilter() + QStringLiteral(";;") + planFilter();
+}
+
+void JobFiles::said(const Problem& problem) {
+  Q_EMIT document_.problemRaised(QString::fromStdString(problem.sentence()));
+}
+
+void JobFiles::remember(const QString& path) {
+  settings_.remember(path);
+  settings_.write();
+  Q_EMIT recentChanged();
+}
+
+bool JobFiles::maySwitch() {
+  if (!document_.isModified()) return true;
+  QMessageBox box(QMessageBox::Question, tr("Unsaved work"),
+                  tr("\"%1\" has changes that are not saved.").arg(document_.displayName()),
+                  QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, window_);
+  box.setDefaultButton(QMessageBox::Save);
+  switch (box.exec()) {
+    case QMessageBox::Save:
+      return save();
+    case QMessageBox::Discard:
+      keeper_.forget();
+      return true;
+    default:
+      return false;
+  }
+}
+
+void JobFiles::newDocument() {
+  if (maySwitch()) document_.startWith(newJob());
+}
+
+void JobFiles::open() {
+  const QString path = QFileDialog::getOpenFileName(window_, tr("Open"), settings_.lastFolder, openFilter());
+  if (!path.isEmpty()) openFile(path);
+}
+
+bool JobFiles::openFile(const QString& path) {
+  if (isJobName(path)) return maySwitch() && openJob(path);
+  const Result<std::string> bytes = readWholeFile(path.toStdString(), kLargestPlanFile);
+  if (!bytes) {
+    said(bytes.error());
+    return false;
+  }
+  return addPlan(QFileInfo(path).fileName(), QByteArray::fromStdString(*bytes));
+}
+
+bool JobFiles::openJob(const QString& path) {
+  if (const std::optional<Problem> problem = document_.open(path)) {
+    said(*problem);
+    return false;
+  }
+  remember(path);
+  return true;
+}
+
+void JobFiles::openExample() {
+  if (!maySwitch()) return;
+  const QByteArray bytes = resourceBytes(QStringLiteral("examples/orchard-garage.bayjob"));
+  Result<Job> example = jobFromBytes(std::string_view(bytes.data(), static_cast<std::size_t>(bytes.size())));
+  if (!example) {
+    said(example.error());
+    return;
+  }
+  document_.startWith(std::move(*example));
+}
+
+bool JobFiles::save() {
+  if (document_.path().isEmpty() || document_.isReadOnly()) return saveAs();
+  if (const std::optional<Problem> problem = document_.save(document_.path())) {
+    said(*problem);
+    return false;
+  }
+  remember(document_.path());
+  return true;
+}
+
+bool JobFiles::saveAs() {
+  const QString start = document_.path().isEmpty() ? settings_.lastFolder + QLatin1Char('/') +
+                                                         document_.displayName() + QStringLiteral(".bayjob")
+                                                   : document_.path();
+  QString path = QFileDialog::getSaveFileName(window_, tr("Save the job"), start, jobFilter());
+  if (path.isEmpty()) return false;
+  if (!isJobName(path)) path += QStringLiteral(".bayjob");
+  if (const std::optional<Problem> problem = document_.save(path)) {
+    said(*problem);
+    return false;
+  }
+  remember(path);
+  return true;
+}
+
+void JobFiles::revert() {
+  if (document_.path().isEmpty()) return;
+  const auto answer = QMessageBox::question(
+      window_, tr("Revert"), tr("Go back to \"%1\" as it was last saved?").arg(document_.displayName()));
+  if (answer == QMessageBox::Yes) openJob(document_.path());
+}
+
+void JobFiles::importPlan() {
+  const QString path =
+      QFileDialog::getOpenFileName(window_, tr("Open a plan"), settings_.lastFolder, planFilter());
+  if (!path.isEmpty()) openFile(path);
+}
+
+void JobFiles::pastePlan() {
+  const QMimeData* data = QApplication::clipboard()->mimeData();
+  if (!data || !data->hasImage()) {
+    said({"There is no picture on the clipboard.", {}, "Copy one and paste again."});
+    return;
+  }
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  qvariant_cast<QImage>(data->imageData()).save(&buffer, "PNG");
+  addPlan(tr("pasted.png"), bytes);
+}
+
+bool JobFiles::addPlan(const QString& fileName, const QByteArray& bytes) {
+  PlanScan scan;
+  scan.file = std::make_shared<const Blob>(Blob{fileName.toStdString(), bytes.toStdString()});
+  scan.name = QFileInfo(fileName).completeBaseName().toStdString();
+  const Result<PlanFileInfo> info = inspectPlan(*scan.file);
+  if (!info) {
+    said(info.error());
+    return false;
+  }
+  if (info->pages > 1) {
+    bool accepted = false;
+    scan.page = QInputDialog::getInt(window_, tr("Which page?"),
+                                     tr("The PDF has %1 pages. Use page").arg(info->pages), 1, 1, info->pages,
+                                     1, &accepted) -
+                1;
+    if (!accepted) return false;
+  }
+  const Result<double> resolution = planResolution(*scan.file, scan.page);
+  if (!resolution) {
+    said(resolution.error());
+    return false;
+  }
+  scan.pdfDotsPerMetre = *resolution;
+  const Result<QImage> image = decodePlan(scan);
+  if (!image) {
+    said(image.error());
+    return false;
+  }
+  scan.worldFromPixel =
+      worldFromFreshPixels(Vec2(image->width(), image->height()), Vec2(0, 0), kFreshPlanWidth);
+  if (!document_.change(tr("Add the plan %1").arg(fileName), addPlanScan(document_.job(), scan)))
+    return false;
+  const Id added = newestId(document_.job());
+  document_.selection().select(added);
+  Q_EMIT planAdded(added);
+  return true;
+}
+
+void JobFiles::offerRecovery() {
+  if (recoveryFolder_.empty()) return;
+  for (const Recovery& lost : abandonedRecoveries(recoveryFolder_)) {
+    const QString when = QDateTime::fromSecsSinceEpoch(lost.savedAt).toString(Qt::TextDate);
+    QMessageBox box(QMessageBox::Question, tr("Unsaved work was found"),
+                    tr("\"%1\" was not saved when the program ended. It was kept on %2.")
+                        .arg(QString::fromStdString(lost.title), when),
+                    QMessageBox::NoButton, window_);
+    QAbstractButton* openIt = box.addButton(tr("Open it"), QMessageBox::AcceptRole);
+    QAbstractButton* discard = box.addButton(tr("Discard it"), QMessageBox::DestructiveRole);
+    box.addButton(tr("Keep it for later"), QMessageBox::RejectRole);
+    box.exec();
+    if (box.clickedButton() == discard) {
+      static_cast<void>(removeRecovery(recoveryFolder_, lost.key));
+      continue;
+    }
+    if (box.clickedButton() != openIt) continue;
+    Result<Job> job = loadJob(recoveryFile(recoveryFolder_, lost.key));
+    if (!job) {
+      said(job.error());
+      continue;
+    }
+    document_.recover(std::move(*job), QString::fromStdString(lost.original.string()));
+    keeper_.keepNow();
+    static_cast<void>(removeRecovery(recoveryFolder_, lost.key));
+    return;
+  }
+}
+
+}  // namespace baywright

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "window/workspace.h"
+
+#include <QLabel>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include "canvas/elevation_view.h"
+#include "canvas/plan_view.h"
+#include "canvas/screen_face_view.h"
+#include "panels/findings_panel.h"
+#include "panels/job_panel.h"
+#include "panels/start_page.h"
+
+namespace baywright {
+
+Workspace::Workspace(Document& document, ToolBox& toolBox, const Catalogue& catalogue, QWidget* parent)
+    : QWidget(parent),
+      document_(document),
+      plan_(new PlanView(document, toolBox)),
+      downRange_(new ElevationView(document, toolBox, Elevation::DownRange)),
+      side_(new ElevationView(document, toolBox, Elevation::Side)),
+      screen_(new ScreenFaceView(document, toolBox)),
+      scene_(new SceneView(document, probeGl())),
+      start_(new StartPage(document)),
+      main_(new QStackedWidget),
+      drawings_{plan_, downRange_, side_, screen_} {
+  plan_->setObjectName(QStringLiteral("plan"));
+  downRange_->setObjectName(QStringLiteral("downRange"));
+  side_->setObjectName(QStringLiteral("side"));
+  screen_->setObjectName(QStringLiteral("screenFace"));
+  scene_->setObjectName(QStringLiteral("scene"));
+  main_->addWidget(start_);
+  main_->addWidget(plan_);
+  main_->addWidget(screen_);
+
+  auto* right = new QSplitter(Qt::Vertical);
+  right->addWidget(titled(tr("Looking down-range"), downRange_));
+  right->addWidget(titled(tr("3D"), scene_));
+  right->addWidget(titled(tr("From the side"), side_));
+  auto* views = new QSplitter;
+  views->addWidget(main_);
+  views->addWidget(right);
+  views->setStretchFactor(0, 5);
+  views->setStretchFactor(1, 3);
+  auto* findings = new FindingsPanel(document);
+  auto* upDown = new QSplitter(Qt::Vertical);
+  upDown->addWidget(views);
+  upDown->addWidget(findings);
+  upDown->setStretchFactor(0, 4);
+  upDown->setStretchFactor(1, 1);
+  auto* all = new QSplitter;
+  all->addWidget(new JobPanel(document, catalogue));
+  all->addWidget(upDown);
+  all->setStretchFactor(0, 0);
+  all->setStretchFactor(1, 1);
+  all->setSizes({310, 1290});
+  views->setSizes({800, 480});
+  upDown->setSizes({680, 190});
+  for (QSplitter* splitter : {right, views, upDown, all}) splitter->setChildrenCollapsible(false);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->addWidget(all);
+
+  connect(&document_, &Document::jobChanged, this, [this](const JobChange&) { chooseMain(); });
+  chooseMain();
+}
+
+QWidget* Workspace::titled(const QString& title, QWidget* view) {
+  auto* box = new QWidget;
+  auto* layout = new QVBoxLayout(box);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  auto* label = new QLabel(title);
+  label->setContentsMargins(6, 2, 6, 2);
+  layout->addWidget(label);
+  layout->addWidget(view, 1);
+  return box;
+}
+
+void Workspace::chooseMain() {
+  const Job& job = document_.job();
+  const bool isEmpty = job.room.walls.empty() && job.planScans.empty() && job.roomScans.empty();
+  if (!isEmpty) drawsInEmptyJob_ = false;
+  QWidget* wanted = wanted_ == Main::ScreenFace ? static_cast<QWidget*>(screen_) : plan_;
+  if (isEmpty && !drawsInEmptyJob_) wanted = start_;
+  if (main_->currentWidget() != wanted) main_->setCurrentWidget(wanted);
+}
+
+void Workspace::setMain(Main main) {
+  wanted_ = main;
+  chooseMain();
+}
+
+void Workspace::showPlan() {
+  drawsInEmptyJob_ = true;
+  chooseMain();
+  plan_->setFocus();
+}
+
+void Workspace::setOptions(const ViewOptions& options) {
+  options_ = options;
+  for (View* view : drawings_) view->setOptions(options);
+  SceneOptions scene;
+  scene.zones = options;
+  scene_->setOptions(scene);
+}
+
+void Workspace::fitAll() {
+  for (View* view : drawings_) view->fit();
+  scene_->fitToRoom();
+}
+
+}  // namespace baywright

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <QWidget>
+#include <vector>
+
+#include "canvas/tool_box.h"
+#include "canvas/view.h"
+#include "editing/document.h"
+#include "job/catalogue.h"
+#include "scene/scene_view.h"
+
+class QStackedWidget;
+
+namespace baywright {
+
+class ElevationView;
+class FindingsPanel;
+class JobPanel;
+class PlanView;
+class ScreenFaceView;
+class StartPage;
+
+/// The linked views: what is in the job on the left, the plan large, elevations and 3D on the right, findings
+/// below. An empty job shows the ways in where its plan will be.
+class Workspace : public QWidget {
+  Q_OBJECT
+
+ public:
+  Workspace(Document& document, ToolBox& toolBox, const Catalogue& catalogue, QWidget* parent = nullptr);
+
+  enum class Main { Plan, ScreenFace };
+  void setMain(Main main);
+  /// Draw in an empty job: shows the plan although there is no room yet.
+  void showPlan();
+
+  PlanView& plan() { return *plan_; }
+  SceneView& scene() { return *scene_; }
+  StartPage& startPage() { return *start_; }
+  const std::vector<View*>& drawings() const { return drawings_; }
+  ViewOptions options() const { return options_; }
+  void setOptions(const ViewOptions& options);
+  void fitAll();
+
+ private:
+  QWidget* titled(const QString& title, QWidget* view);
+  void chooseMain();
+
+  Document& document_;
+  PlanView* plan_;
+  ElevationView* downRange_;
+  ElevationView* side_;
+  ScreenFaceView* screen_;
+  SceneView* scene_;
+  StartPage* start_;
+  QStackedWidget* main_;
+  std::vector<View*> drawings_;
+  ViewOptions options_;
+  Main wanted_ = Main::Plan;
+  bool drawsInEmptyJob_ = false;
+};
+
+}  // namespace baywright
