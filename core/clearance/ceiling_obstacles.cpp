@@ -21,6 +21,9 @@ constexpr double kSameHeight = 1e-3;
 /// Overlaps below this are rounding along an edge, square metres.
 constexpr double kNoOverlap = 1e-4;
 
+/// Parts of the floor smaller than this are slips between a region and the walls, square metres.
+constexpr double kSlip = 0.01;
+
 struct Piece {
   Ring plan;
   std::vector<std::size_t> sharedEdges;
@@ -102,6 +105,27 @@ void addPiece(Obstacles& obstacles, const CeilingPart& part, const Piece& piece)
   obstacles.push_back(withSolid(ceilingLike(part), *body));
 }
 
+/// The floor that no part covers: a ceiling that nobody measured.
+void addUncovered(Obstacles& obstacles, const Room& room, const Ring& floor) {
+  PolygonSet covered;
+  for (const CeilingPart& part : room.ceiling) covered.push_back({ceilingRegion(room, part), {}});
+  const auto bare = differenceOf({Polygon{floor, {}}}, covered);
+  if (!bare) return;
+  RoomObstacle like;
+  like.kind = ObstacleKind::Ceiling;
+  like.name = "the ceiling";
+  like.missing =
+      room.ceiling.empty() ? "the height of the ceiling" : "the ceiling where no part of it is drawn";
+  like.overhead = true;
+  for (const Polygon& place : *bare) {
+    if (area(place) < kSlip) continue;
+    for (const Ring& piece : convexPieces(place).value_or(std::vector<Ring>())) {
+      const auto body = convexPrismFrom({piece, SlopedPlane::level(0), SlopedPlane::level(kUnmeasuredTop)});
+      if (body) obstacles.push_back(withSolid(like, *body));
+    }
+  }
+}
+
 }  // namespace
 
 Obstacles ceilingObstacles(const Job& job) {
@@ -126,6 +150,7 @@ Obstacles ceilingObstacles(const Job& job) {
       if (obstacles.size() > before) obstacles.back().sharedSides = std::move(sharedSides);
     }
   }
+  addUncovered(obstacles, job.room, floor);
   return obstacles;
 }
 

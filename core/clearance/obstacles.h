@@ -32,7 +32,8 @@ inline constexpr double kUnmeasuredTop = 10.0;
 /// One solid a wall, split round passages and round sectional doors that stay open; windows are solids of
 /// their own. Where a passage's or door's place in the wall was not measured the wall is taken to be whole.
 Obstacles wallObstacles(const Job& job);
-/// Convex prisms above each part's plane. Sides that meet a wall or more ceiling are shared.
+/// Convex prisms above each part's plane; sides that border on more ceiling are shared. Floor that no part
+/// covers has a ceiling that was not measured.
 Obstacles ceilingObstacles(const Job& job);
 Obstacles fixtureObstacles(const Job& job);
 /// Tracks of sectional doors, and the open door itself where it may stay open.

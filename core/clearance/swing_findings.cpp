@@ -78,7 +78,8 @@ class Collector {
     finding.check = question_.check;
     finding.key = finding.check + "/" + idText(setting_.zone.golfer) + "/" + idText(setting_.zone.club) +
                   "/" + std::string(aspect);
-    finding.subjects = {setting_.zone.golfer, setting_.zone.club, other};
+    finding.subjects = {setting_.zone.golfer, setting_.zone.club};
+    if (other) finding.subjects.push_back(other);
     finding.subject = swingSubject(setting_);
     return finding;
   }
