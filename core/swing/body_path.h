@@ -36,7 +36,7 @@ inline constexpr std::size_t kJoints = 16;
 /// The joints of a right-hander over the angle of the arms (radians, positive in the backswing), in the swing
 /// frame (envelope.h). The hands go exactly round the arc of the two-link swing; every other joint follows a
 /// smooth curve through postures every 15 to 25 degrees, in which the limbs have their lengths: between them
-/// a limb is right to 3 %.
+/// a limb is right to 5 %.
 struct BodyPath {
   SwingStyle style = SwingStyle::Expected;
   double planeSlope = 0;

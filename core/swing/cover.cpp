@@ -14,6 +14,7 @@ struct Stretch {
   double to;
 
   double length() const { return to - from; }
+  double at(std::size_t quarter) const { return from + static_cast<double>(quarter) / 4 * (to - from); }
   LegPlace middle() const { return {leg, (from + to) / 2}; }
 };
 
@@ -63,9 +64,9 @@ std::vector<Stretch> cut(std::initializer_list<LegCuts> legs) {
 const std::vector<Stretch>& shaftStretches(SwingStyle style) {
   using enum SwingLeg;
   static const std::vector<Stretch> expected =
-      cutByTravel(SwingStyle::Expected, {{Backswing, 33}, {Downswing, 29}, {FollowThrough, 38}});
+      cutByTravel(SwingStyle::Expected, {{Backswing, 35}, {Downswing, 31}, {FollowThrough, 40}});
   static const std::vector<Stretch> straight =
-      cutByTravel(SwingStyle::FullExtension, {{Backswing, 32}, {FollowThrough, 36}});
+      cutByTravel(SwingStyle::FullExtension, {{Backswing, 26}, {FollowThrough, 29}});
   return style == SwingStyle::Expected ? expected : straight;
 }
 
@@ -111,20 +112,15 @@ struct Passage {
   }
 };
 
-template <class PointAt>
-Passage passage(double from, double to, const Rates& rates, PointAt pointAt) {
-  Passage result{{}, rates, to - from};
-  for (std::size_t i = 0; i < 5; ++i) result.at[i] = pointAt(from + static_cast<double>(i) / 4 * (to - from));
-  return result;
-}
-
 SwingCapsule limbOver(const SwingPath& path, const Limb& limb, const Stretch& stretch) {
   const double from = armAngle(path, {stretch.leg, stretch.from});
   const double to = armAngle(path, {stretch.leg, stretch.to});
   const auto [lo, hi] = std::minmax({from, to});
+  const Stretch angles{stretch.leg, lo, hi};
   const auto over = [&](Joint joint) {
-    return passage(lo, hi, jointOver(path.joints, joint, lo, hi),
-                   [&](double arms) { return jointAt(path.joints, joint, arms); });
+    Passage result{{}, jointOver(path.joints, joint, lo, hi), angles.length()};
+    for (std::size_t i = 0; i < 5; ++i) result.at[i] = jointAt(path.joints, joint, angles.at(i));
+    return result;
   };
   const Passage near = over(limb.from);
   const Passage far = over(limb.to);
@@ -134,14 +130,23 @@ SwingCapsule limbOver(const SwingPath& path, const Limb& limb, const Stretch& st
           limb.part};
 }
 
-SwingCapsule shaftOver(const SwingPath& path, const Stretch& stretch) {
+struct ClubPassage {
+  Passage butt;
+  Passage head;
+};
+ClubPassage clubPassage(const SwingPath& path, const Stretch& stretch) {
   const ClubRates rates = clubOver(path, stretch.leg, stretch.from, stretch.to);
-  const Passage butt = passage(stretch.from, stretch.to, rates.butt, [&](double share) {
-    return clubAt(path, {stretch.leg, share}).butt;
-  });
-  const Passage head = passage(stretch.from, stretch.to, rates.head, [&](double share) {
-    return clubAt(path, {stretch.leg, share}).head;
-  });
+  ClubPassage result{{{}, rates.butt, stretch.length()}, {{}, rates.head, stretch.length()}};
+  for (std::size_t i = 0; i < 5; ++i) {
+    const ClubPose pose = clubAt(path, {stretch.leg, stretch.at(i)});
+    result.butt.at[i] = pose.butt;
+    result.head.at[i] = pose.head;
+  }
+  return result;
+}
+
+SwingCapsule shaftOver(const SwingPath& path, const Stretch& stretch) {
+  const auto [butt, head] = clubPassage(path, stretch);
   const double allowance = std::max(butt.farthestFromMiddle(), head.farthestFromMiddle());
   const Vec3 along = (head.middle() - butt.middle()).normalized();
   const Vec3 nearHead = head.middle() - (kClubHeadRadius - kShaftRadius) * along;
@@ -149,10 +154,7 @@ SwingCapsule shaftOver(const SwingPath& path, const Stretch& stretch) {
 }
 
 SwingCapsule headOver(const SwingPath& path, const Stretch& stretch) {
-  const ClubRates rates = clubOver(path, stretch.leg, stretch.from, stretch.to);
-  const Passage head = passage(stretch.from, stretch.to, rates.head, [&](double share) {
-    return clubAt(path, {stretch.leg, share}).head;
-  });
+  const Passage head = clubPassage(path, stretch).head;
   const double allowance = std::max(kHeadBow, head.farthestFromChord());
   return {{head.at.front(), head.at.back(), kClubHeadRadius + allowance},
           momentOf(stretch.middle()),

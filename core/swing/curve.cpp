@@ -6,7 +6,7 @@ namespace baywright {
 ScalarCurve monotoneCurve(std::span<const CurvePoint> points, Ends ends) {
   std::array<ScalarCurve::Knot, ScalarCurve::kMaxKnots> knots{};
   const std::size_t count = std::min(points.size(), knots.size());
-  for (std::size_t i = 0; i < count; ++i) knots[i] = {points[i].at, points[i].value, 0};
+  for (std::size_t i = 0; i < count; ++i) knots[i] = {points[i].at, points[i].value};
   const auto secant = [&](std::size_t i) {
     return (knots[i + 1].value - knots[i].value) / (knots[i + 1].at - knots[i].at);
   };
@@ -28,7 +28,7 @@ ScalarCurve monotoneCurve(std::span<const CurvePoint> points, Ends ends) {
 PointCurve smoothCurve(std::span<const double> at, std::span<const Vec3> points) {
   std::array<PointCurve::Knot, PointCurve::kMaxKnots> knots{};
   const std::size_t count = std::min({at.size(), points.size(), knots.size()});
-  for (std::size_t i = 0; i < count; ++i) knots[i] = {at[i], points[i], Vec3::Zero()};
+  for (std::size_t i = 0; i < count; ++i) knots[i] = {at[i], points[i]};
   for (std::size_t i = 1; i + 1 < count; ++i) {
     const double h0 = at[i] - at[i - 1];
     const double h1 = at[i + 1] - at[i];

@@ -7,11 +7,29 @@
 #include <cstddef>
 #include <initializer_list>
 #include <span>
+#include <type_traits>
 
 #include "geometry/vec.h"
 #include "swing/rates.h"
 
 namespace baywright {
+
+namespace detail {
+inline double sizeOf(double value) {
+  return std::abs(value);
+}
+inline double sizeOf(const Vec3& value) {
+  return value.norm();
+}
+
+template <class T>
+T zero() {
+  if constexpr (std::is_same_v<T, double>)
+    return 0;
+  else
+    return T::Zero();
+}
+}  // namespace detail
 
 /// Piecewise cubic through knots, with a continuous first derivative, constant outside its knots. T is double
 /// or Vec3. Made by monotoneCurve or smoothCurve; holds up to kMaxKnots.
@@ -22,8 +40,8 @@ class Curve {
 
   struct Knot {
     double at = 0;
-    T value{};
-    T slope{};
+    T value = detail::zero<T>();
+    T slope = detail::zero<T>();
 
     bool operator==(const Knot&) const = default;
   };
@@ -82,15 +100,6 @@ inline ScalarCurve monotoneCurve(std::initializer_list<CurvePoint> points, Ends 
 /// Passes smoothly through points in space (three-point slopes), flat at both ends. `at` and `points` of
 /// equal length.
 PointCurve smoothCurve(std::span<const double> at, std::span<const Vec3> points);
-
-namespace detail {
-inline double sizeOf(double value) {
-  return std::abs(value);
-}
-inline double sizeOf(const Vec3& value) {
-  return value.norm();
-}
-}  // namespace detail
 
 template <class T>
 typename Curve<T>::Jet Curve<T>::jet(std::size_t piece, double x) const {

@@ -3,10 +3,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 
 #include "swing/cover.h"
 #include "swing/measured_reach.h"
 #include "swing/refusals.h"
+#include "swing/two_link.h"
 
 namespace baywright {
 namespace {
@@ -14,9 +16,6 @@ namespace {
 // Between golfers of one size with one club: slope of the plane (3 degrees, 0.04 m at the club head), how
 // late the wrists set (3 degrees of the arms, 0.03 m) and how much they rise (0.02 m), together.
 constexpr double kModelSigma = 0.05;
-// Change of height and of level reach with stature, from the model itself.
-constexpr double kHeightPerStature = 0.5;
-constexpr double kReachPerStature = 0.3;
 // The same golfer twice (common practice, no source).
 constexpr double kRepeatSigma = 0.02;
 // A club that differs this much in length from the taped one is as uncertain as if nothing had been taped.
@@ -27,10 +26,19 @@ struct Sigmas {
   double level;
 };
 
-Sigmas modelSigmas(const Golfer& golfer) {
-  const double stature = golfer.stature.uncertain().sigma;
-  return {std::hypot(kModelSigma, kHeightPerStature * stature),
-          std::hypot(kModelSigma, kReachPerStature * stature)};
+/// About where the club's head is highest: the arms a little past level, the club up the plane.
+Vec3 nearlyHighest(double stature, const Club& club) {
+  const AddressPosture posture = postureOf(bodyOf(stature), club);
+  return posture.hub + (0.35 * posture.arm() + posture.club) * linkDirection(kPi, posture.planeSlope);
+}
+
+/// The model's own, joined by what the stature's uncertainty does to height and reach (by derivative).
+Sigmas modelSigmas(const Golfer& golfer, const Club& club) {
+  constexpr double kStep = 0.01;
+  const Vec3 change =
+      nearlyHighest(golfer.stature.value + kStep, club) - nearlyHighest(golfer.stature.value - kStep, club);
+  const double share = golfer.stature.uncertain().sigma / (2 * kStep);
+  return {std::hypot(kModelSigma, share * change.z()), std::hypot(kModelSigma, share * change.y())};
 }
 
 double tapedSigma(const Dimension& taped, double modelSigma, double lengthApart) {
@@ -51,6 +59,20 @@ SwingEnvelope envelopeOf(const SwingPath& path, const Sigmas& sigmas) {
 SwingPathInput modelled(const Golfer& golfer, const Club& club) {
   const BodyLengths body = bodyOf(golfer.stature.value);
   return {.hand = golfer.hand, .body = body, .posture = postureOf(body, club)};
+}
+
+/// Arms at full extension outreach the expected swing, but with a club far too long for its golfer the end of
+/// the grip may not: then the stretches of the expected swing that do reach farther are part of the bound.
+void includeWhatReachesFarther(const SwingEnvelope& expected, Hand hand, SwingEnvelope& bound) {
+  for (const SwingCapsule& each : expected.capsules) {
+    const EnvelopeFigures own = figuresOf(std::span(&each, 1), hand);
+    const EnvelopeFigures& all = bound.figures;
+    if (own.highest.value > all.highest.value || own.behindGolfer.value > all.behindGolfer.value ||
+        own.towardTarget.value > all.towardTarget.value ||
+        own.awayFromTarget.value > all.awayFromTarget.value || own.beyondBall.value > all.beyondBall.value)
+      bound.capsules.push_back(each);
+  }
+  bound.figures = figuresOf(bound.capsules, hand);
 }
 
 bool isTaped(const std::optional<Dimension>& dimension) {
@@ -93,7 +115,7 @@ Result<Swing> swingOf(const Golfer& golfer, const Club& club) {
   if (auto problem = refusedStature(golfer)) return tl::unexpected(*problem);
   if (auto problem = refusedClub(golfer, club)) return tl::unexpected(*problem);
 
-  Sigmas sigmas = modelSigmas(golfer);
+  Sigmas sigmas = modelSigmas(golfer, club);
   SwingPathInput input = modelled(golfer, club);
   const bool measured = golfer.reach && (isTaped(golfer.reach->highest) || isTaped(golfer.reach->behind));
   if (measured) {
@@ -111,6 +133,7 @@ Result<Swing> swingOf(const Golfer& golfer, const Club& club) {
   swing.fullPath = swingPathOf(input);
   swing.expected = envelopeOf(swing.path, sigmas);
   swing.fullExtension = envelopeOf(swing.fullPath, sigmas);
+  includeWhatReachesFarther(swing.expected, golfer.hand, swing.fullExtension);
   return swing;
 }
 

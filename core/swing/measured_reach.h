@@ -33,7 +33,7 @@ struct ReachGoal {
 
 /// The arc may be shifted this far at most; a golfer whose arms and back do more than that is a slip of the
 /// tape.
-inline constexpr double kLongestArcShift = 0.35;
+inline constexpr double kLongestArcShift = 0.45;
 
 /// Nothing when no swing of this golfer with this club meets the goal to 1 mm. `modelled` is the swing as the
 /// model has it.

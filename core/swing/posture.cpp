@@ -17,7 +17,9 @@ constexpr double kToeUpPerMetre = 21.5 * kDegree;
 constexpr double kWedgeLength = 0.90;
 constexpr double kArmHang = 28 * kDegree;
 constexpr double kUsualTilt = 32 * kDegree;
-constexpr double kHighestHands = 0.495;  // share of stature
+// Feet apart and hips behind them, of the height standing at attention.
+constexpr double kHighestHips = 0.975;
+constexpr double kHighestHands = 0.47;  // share of stature
 // The change from holding the club at its end to gripping down is spread over this height, so that figures
 // bend rather than break there.
 constexpr double kGripDownBlend = 0.03;
@@ -62,8 +64,10 @@ AddressPosture postureOf(const BodyLengths& body, const Club& club) {
   posture.hub = posture.grip + armsInProfile * Vec3(0, -std::sin(kArmHang), std::cos(kArmHang));
   posture.planeSlope = std::atan2(posture.hub.z() - kClubHeadRadius, -posture.hub.y());
 
-  const double straightLegs = (posture.hub.z() - (body.hip - 0.01 * body.stature)) / body.trunk;
-  const double upright = std::clamp((straightLegs + std::cos(kUsualTilt)) / 2, 0.1, 0.99);
+  // With straight legs the trunk would stand as upright as this; less would leave the feet off the floor.
+  const double straightLegs = (posture.hub.z() - kHighestHips * body.hip) / body.trunk;
+  const double shared = (straightLegs + std::cos(kUsualTilt)) / 2;
+  const double upright = std::clamp(std::max(straightLegs, shared), 0.1, 0.99);
   posture.spineTilt = std::acos(upright);
   posture.pelvis = posture.hub - body.trunk * Vec3(0, kRoundedLean * std::sin(posture.spineTilt), upright);
   posture.ankleLine = posture.hub.y() - kAnkleBehindHub * body.stature;

@@ -9,16 +9,17 @@ namespace baywright {
 
 /// How a golfer stands to a ball, right-hander's swing frame (envelope.h), metres and radians.
 ///
-/// The club sets the hands: the grip is held on the axis of the shaft, which slopes less than the club's lie
-/// because players let the toe rise, the more the longer the club (shaftSlope). The arms then hang at 33
-/// degrees from the vertical, in toward the ball, and the trunk bends to bring the shoulders there; half of
-/// what it would have to bend more or less than usual is taken by the knees. A golfer too short for the club
-/// grips down until the hands are at half the stature.
+/// The club sets the hands: they hold it 10 cm from its end on the axis of the shaft, which meets the floor
+/// at the heel of the head and slopes less than the club's lie, because players let the toe rise, the more
+/// the longer the club (shaftSlope). The arms hang at 28 degrees from the vertical, toward the ball, and the
+/// trunk bends to bring the shoulders there; half of what it would have to bend more or less than usual is
+/// taken by the knees. A golfer too short for the club grips down until the hands are at half the stature.
 ///
 /// Calibrated, not measured: mean slope of the club head's plane for driver, five-iron and pitching wedge in
 /// Kwon et al., Sports Biomechanics 11, 127 (2012), 46.5, 55 and 60 degrees (values from memory), and the
 /// distance from the ball to the toes, driver 0.75 to 0.90 m and seven-iron 0.55 to 0.65 m (teaching
-/// convention). A real player stands up to about 5 cm nearer or farther.
+/// convention). A real player stands up to about 5 cm nearer or farther. Hub, pelvis and figures that follow
+/// from them rise and move away from the ball steadily with stature and with length of club.
 struct AddressPosture {
   Vec3 hub = Vec3::Zero();     ///< middle of the shoulders
   Vec3 pelvis = Vec3::Zero();  ///< middle of the hips
@@ -27,7 +28,7 @@ struct AddressPosture {
   double spineTilt = 0;        ///< of the trunk from the vertical, toward the ball
   double shaftSlope = 0;       ///< of the shaft from the floor
   double gripDown = 0;         ///< along the shaft, from the club's end to the middle of the hands
-  double club = 0;             ///< along the shaft, from the middle of the hands to the middle of the head
+  double club = 0;             ///< from the middle of the hands to the middle of the head
   double planeSlope = 0;       ///< of the plane through the target line at the head and through the hub
 
   bool operator==(const AddressPosture&) const = default;

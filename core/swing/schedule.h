@@ -29,7 +29,7 @@ struct LegAngles {
 /// The wrist schedule: what the arms and the club do in a leg.
 ///
 /// Backswing and follow-through: arms to 130 degrees and wrists cocked by 112 at the top (Jorgensen, The
-/// Physics of Golf, 1994: 135 and 120, a long swing); club up the plane when the arms are 20 degrees past
+/// Physics of Golf, 1994: 135 and 120, a long swing); club up the plane when the arms are 22 degrees past
 /// level, the late set of most players (common practice, no source; skilled players set it when the arms are
 /// level, which stays inside). The follow-through mirrors it and goes on to the club lying behind the back,
 /// arms folded. Downswing: the cock is kept and thrown out late, in the proportions of a double pendulum that
