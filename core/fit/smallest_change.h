@@ -2,24 +2,24 @@
 #pragma once
 
 #include <string>
-#include <string_view>
 #include <vector>
 
+#include "base/problem.h"
 #include "base/progress.h"
-#include "job/job.h"
+#include "fit/change.h"
 
 namespace baywright {
 
-/// One change that clears a finding, already tried: the job after it was assessed.
-struct SmallestChange {
-  std::string kind;      ///< stable name: "move_bay", "turn_bay", "frame_height", "strike_point", "projector", "club"
-  std::string sentence;  ///< "Move the bay 70 mm to the left."
-  Job job;               ///< after the change
-};
-
-/// For a blocked or tight finding the smallest change of each kind that makes it clear and blocks nothing that was not blocked
-/// before, the least effort first. Empty when none of them helps, when there is no finding with this key, or when it was
-/// stopped. Deterministic. Takes some hundred assessments: give it a Progress and a thread.
-std::vector<SmallestChange> smallestChanges(const Job& job, std::string_view findingKey, const Progress& progress);
+/// What would help: for one finding of a job that is blocked or tight, the smallest single changes that make
+/// it clear, at most one of a kind, the smallest move first (a change that turns, buys or cuts something
+/// comes after those that move something).
+///
+/// Each is found by trying larger and larger amounts (change_family.h) and then by bisection, and offered
+/// only when assess() of the changed job has the finding clear, or not at all any more, and blocks nothing
+/// that was not blocked before. Amounts are rounded up to what a person can set. Deterministic. An empty
+/// list: none of the changes tried helps by itself, or `progress` asked to stop. Refused: a key that names no
+/// finding of this job, or one that needs no help.
+Result<std::vector<Change>> smallestChanges(const Job& job, const std::string& findingKey,
+                                            const Progress& progress);
 
 }  // namespace baywright
