@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <limits>
 
-#include "job/limits.h"
 #include "job/validate.h"
 #include "jobfile/detail/json_parse.h"
 #include "jobfile/detail/json_read.h"
@@ -39,16 +38,16 @@ void visitIds(Visit& visit, T& thing, std::string_view) {
       thing);
 }
 
-/// Things without an id get the next free ones, in the order of the document.
+/// Things without an id get the next free ones, in the order of the document. Where the text contradicts
+/// itself about ids, or they run out, it is left to validate() to say so.
 void giveIds(Job& job) {
   std::uint32_t largest = 0;
   const auto look = [&](Id& id) { largest = std::max(largest, id.value); };
   visitIds(look, job, {});
   if (job.lastId == 0) job.lastId = largest;
-  std::uint32_t next = std::max(job.lastId, largest);
-  const bool room = next < std::numeric_limits<std::uint32_t>::max() - limits::kMostThings;
+  if (job.lastId < largest) return;
   const auto give = [&](Id& id) {
-    if (!id && room) id = Id{job.lastId = ++next};
+    if (!id && job.lastId < std::numeric_limits<std::uint32_t>::max()) id = job.takeId();
   };
   visitIds(give, job, {});
 }
@@ -61,9 +60,9 @@ Result<int> versionOf(const json& root) {
     return fail(std::string("The description is no job: its format's name must be \"") + kFormatName + "\".",
                 "format / name");
   const auto version = format->find("version");
-  if (version == format->end() || !version->is_number_integer() || *version < 1)
+  if (version == format->end() || !version->is_number_unsigned() || *version == 0)
     return fail("The version must be a whole number from 1.", "format / version");
-  if (*version > kFormatVersion)
+  if (version->get<std::uint64_t>() > std::uint64_t{kFormatVersion})
     return fail("The job was written by a later version of Baywright: its format is version " +
                     version->dump() + ", this one knows up to " + std::to_string(kFormatVersion) + ".",
                 {}, "Open it with that version.");

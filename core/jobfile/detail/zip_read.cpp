@@ -12,6 +12,7 @@ namespace baywright::detail {
 namespace {
 
 constexpr std::uint64_t kRatioMattersFrom = 1 << 20;
+constexpr const char* kNameTwice = "The file has two members of one name.";
 
 struct CloseZip {
   void operator()(zip_t* archive) const { zip_discard(archive); }
@@ -41,6 +42,7 @@ Result<Zip> open(std::string_view archive) {
   if (!zip && source) zip_source_free(source);
   zip_error_fini(&error);
   if (zip) return zip;
+  if (reason == ZIP_ER_EXISTS) return fail(kNameTwice);
   return damaged(reason == ZIP_ER_NOZIP ? "it is cut short or is no zip archive"
                                         : "the parts of the archive do not fit each other");
 }
@@ -100,7 +102,7 @@ Result<std::vector<MemberFacts>> inspected(zip_t* zip, const ArchiveLimits& limi
     const auto fine = checkMemberName(facts->name).and_then([&] { return checkSize(*facts, limits); });
     if (!fine) return tl::unexpected(fine.error());
     if (!names.insert(lowered(facts->name)).second)
-      return fail("The file has two members of this name.", facts->name);
+      return fail(kNameTwice, facts->name);
     total += facts->size;
     if (total > limits.totalBytes)
       return fail("The file would unpack to more than " + megabytes(limits.totalBytes) + ".");
