@@ -71,7 +71,7 @@ void placeTrunk(const BodyPathInput& input, double arms, KeyPose& pose) {
   const Vec3 hips(std::cos(hipTurn), std::sin(hipTurn), 0);
   at(pose, Joint::LeadHip) = pelvis + body.halfHips * hips;
   at(pose, Joint::TrailHip) = pelvis - body.halfHips * hips;
-  at(pose, Joint::LeadAnkle) = {body.halfStance, input.posture.ankleLine, body.ankle};
+  at(pose, Joint::LeadAnkle) = {body.halfStance, addressHub.y(), body.ankle};
   // At the finish the trail foot stands on its toes.
   at(pose, Joint::TrailAnkle) = {-body.halfStance + 0.05 * h * up, addressHub.y(),
                                  body.ankle + 0.07 * h * up};

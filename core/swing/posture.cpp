@@ -28,7 +28,6 @@ constexpr double kGripDownBlend = 0.03;
 constexpr double kHeel = kClubHeadRadius - 0.0135;
 // The back is rounded: the shoulders lean less far ahead of the hips than a straight trunk's would.
 constexpr double kRoundedLean = 0.8;
-constexpr double kAnkleBehindHub = 0.03;  // share of stature
 const Vec3 kHeadAtAddress(0, 0, kClubHeadRadius);
 
 /// The smaller of two, rounded over `blend` about where they meet; at most both, rising with both.
@@ -70,7 +69,6 @@ AddressPosture postureOf(const BodyLengths& body, const Club& club) {
   const double upright = std::clamp(std::max(straightLegs, shared), 0.1, 0.99);
   posture.spineTilt = std::acos(upright);
   posture.pelvis = posture.hub - body.trunk * Vec3(0, kRoundedLean * std::sin(posture.spineTilt), upright);
-  posture.ankleLine = posture.hub.y() - kAnkleBehindHub * body.stature;
   return posture;
 }
 
