@@ -75,6 +75,7 @@ void placeTrunk(const BodyPathInput& input, double arms, KeyPose& pose) {
   // At the finish the trail foot stands on its toes.
   at(pose, Joint::TrailAnkle) = {-body.halfStance + 0.05 * h * up, addressHub.y(),
                                  body.ankle + 0.07 * h * up};
+  // Knees bend toward the ball, at the finish toward the target.
   const Vec3 knees(0.8 * up, 1, 0);
   at(pose, Joint::LeadKnee) =
       bend({at(pose, Joint::LeadHip), at(pose, Joint::LeadAnkle), body.thigh, body.shin, knees});
@@ -92,12 +93,14 @@ void placeElbows(const BodyPathInput& input, double arms, KeyPose& pose) {
       bend({at(pose, Joint::TrailShoulder), grip, body.upperArm, body.forearm, pole});
 }
 
+std::vector<double> inRadians(std::initializer_list<double> degrees) {
+  std::vector<double> radians;
+  for (const double angle : degrees) radians.push_back(angle * kDegree);
+  return radians;
+}
+
+/// Angles of the arms at which the body is posed exactly; closer together where the arms fold.
 std::span<const double> keyAngles(SwingStyle style) {
-  static const auto inRadians = [](std::initializer_list<double> degrees) {
-    std::vector<double> radians;
-    for (const double angle : degrees) radians.push_back(angle * kDegree);
-    return radians;
-  };
   static const std::vector<double> expected =
       inRadians({-150, -140, -128, -116, -104, -90, -70, -45, -20, 0, 20, 45, 70, 90, 110, 130});
   static const std::vector<double> straight = inRadians(
@@ -105,7 +108,7 @@ std::span<const double> keyAngles(SwingStyle style) {
   return style == SwingStyle::Expected ? expected : straight;
 }
 
-/// Hands from the hub, and the bounds of that.
+/// The hands, from the middle of their arc.
 Vec3 armAt(const BodyPath& path, double arms) {
   const double reach = path.arm * bodySchedule(path.style).armReach(arms);
   return reach * linkDirection(arms, planeSlopeAt(path, arms));

@@ -11,8 +11,10 @@ namespace {
 constexpr double kStep = 1e-4;
 constexpr double kLongest = 1.0;
 
-/// Rates of change of a state; `held` when the wrists stay against their stop.
-PendulumState rates(const DoublePendulum& p, const PendulumState& s, bool mayHold) {
+enum class Wrists { Free, AtStop };
+
+/// Rates of change of a state. Wrists at their stop stay there while the club presses against it.
+PendulumState rates(const DoublePendulum& p, const PendulumState& s, Wrists wrists) {
   const double first = p.clubMass * p.club * p.clubBalance;  // first moment of the club about the wrists
   const double armFirst = p.armMass * p.arm * p.armBalance;
   const double coupling = p.arm * first;
@@ -35,7 +37,7 @@ PendulumState rates(const DoublePendulum& p, const PendulumState& s, bool mayHol
 
   double a2 = (f - b * g / i) / (a - b * b / i);
   double b2 = (g - b * a2) / i;
-  if (mayHold && g - b * (f / a) > 0) {
+  if (wrists == Wrists::AtStop && g - b * (f / a) > 0) {
     a2 = f / a;
     b2 = 0;
   }
@@ -48,11 +50,11 @@ PendulumState moved(const PendulumState& s, const PendulumState& rate, double by
 }
 
 PendulumState stepped(const DoublePendulum& p, const PendulumState& s, double h) {
-  const bool mayHold = p.stopsAtStartCock && s.cock >= p.startCock;
-  const PendulumState k1 = rates(p, s, mayHold);
-  const PendulumState k2 = rates(p, moved(s, k1, h / 2), mayHold);
-  const PendulumState k3 = rates(p, moved(s, k2, h / 2), mayHold);
-  const PendulumState k4 = rates(p, moved(s, k3, h), mayHold);
+  const Wrists wrists = p.stopsAtStartCock && s.cock >= p.startCock ? Wrists::AtStop : Wrists::Free;
+  const PendulumState k1 = rates(p, s, wrists);
+  const PendulumState k2 = rates(p, moved(s, k1, h / 2), wrists);
+  const PendulumState k3 = rates(p, moved(s, k2, h / 2), wrists);
+  const PendulumState k4 = rates(p, moved(s, k3, h), wrists);
   PendulumState next = s;
   for (const auto& [rate, weight] : {std::pair{k1, 1.0}, {k2, 2.0}, {k3, 2.0}, {k4, 1.0}})
     next = moved(next, rate, h * weight / 6);

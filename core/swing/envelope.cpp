@@ -5,6 +5,7 @@
 #include <cmath>
 #include <span>
 
+#include "job/limits.h"
 #include "swing/cover.h"
 #include "swing/measured_reach.h"
 #include "swing/refusals.h"
@@ -93,10 +94,12 @@ Result<Taped> fitTaped(const Golfer& golfer, const Club& club, const Sigmas& mod
   const double lengthApart = std::abs(club.length - with->length);
   if (isTaped(golfer.reach->highest)) {
     goal.highest = golfer.reach->highest->value;
+    if (!limits::kReach.contains(*goal.highest)) return tl::unexpected(tapedOutOfReach(golfer, *with));
     sigmas.up = tapedSigma(*golfer.reach->highest, model.up, lengthApart);
   }
   if (isTaped(golfer.reach->behind)) {
     goal.behind = golfer.reach->behind->value;
+    if (!limits::kReach.contains(*goal.behind)) return tl::unexpected(tapedOutOfReach(golfer, *with));
     sigmas.level = tapedSigma(*golfer.reach->behind, model.level, lengthApart);
   }
   const auto fit = fitReach(modelled(golfer, *with), goal);

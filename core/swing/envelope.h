@@ -16,7 +16,8 @@ namespace baywright {
 ///
 /// Swing frame, metres: origin on the surface that the golfer stands on, under the ball; axes along the bay's
 /// (d, r, u): x toward the target, y to the right when facing the target, z up. A right-hander stands on the
-/// -y side of the ball and faces +y; a left-hander is the exact mirror image (y -> -y).
+/// -y side of the ball and faces +y; a left-hander is the exact mirror image (y -> -y). The floor at z = 0 is
+/// not something to keep clear of: capsules dip below it by their allowance (cover.h).
 
 /// `sigma` is the standard uncertainty of the place of the surface, metres: the model's own or the tape's,
 /// whichever is worse. Where only the height or only the reach was taped the two differ: sigmaAlong tells

@@ -66,7 +66,7 @@ std::optional<ReachFit> fitReach(const SwingPathInput& modelled, const ReachGoal
     input.arcShift += Vec3(0, -rest.y(), rest.x());
     if (input.arcShift.norm() > kLongestArcShift) return std::nullopt;
   }
-  if (missing(input, goal).cwiseAbs().maxCoeff() > kMeets) return std::nullopt;
+  if (!(missing(input, goal).cwiseAbs().maxCoeff() <= kMeets)) return std::nullopt;
   return ReachFit{input.cock, input.arcShift, input.posture.arm() + input.posture.club};
 }
 

@@ -33,6 +33,7 @@ ScalarCurve always(double value) {
   return monotoneCurve({{0, value}, {1, value}}, Ends::Flat);
 }
 
+/// Back, down, through. The downswing is checked against the double pendulum.
 std::array<LegAngles, 3> expectedLegs() {
   return {legThrough({{0, 0}, {15, 1}, {30, 6}, {60, 26}, {90, 54}, {112, 68}, {123, 89}, {130, 112}}),
           legThrough({{0, 0}, {16.25, 49}, {32.5, 79}, {48.75, 97}, {65, 107}, {97.5, 112}, {130, 112}}),
@@ -52,6 +53,8 @@ std::array<LegAngles, 3> straightLegs() {
   return {back, back, legThrough({{0, 0}, {-180, 0}})};
 }
 
+/// Shares and angles are set by eye and by the limbs that they must leave whole: the reach of the arms is
+/// what the lead arm allows at the top and the trail arm after impact, before both fold.
 BodySchedule expectedBody() {
   BodySchedule body;
   body.shoulderTurn =

@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <limits>
+
 #include "swings.h"
 
 namespace baywright {
@@ -138,6 +140,14 @@ TEST(MeasuredReach, IsRefusedWhenNoSwingReachesIt) {
     EXPECT_EQ(swing.error().where, "people / Robin / reach");
     EXPECT_FALSE(swing.error().next.empty());
   }
+}
+
+TEST(MeasuredReach, IsRefusedWhenItIsNoNumber) {
+  const double nan = std::numeric_limits<double>::quiet_NaN();
+  const Golfer golfer = measured(taped(nan), taped(2.0));
+  EXPECT_FALSE(swingOf(golfer, golfer.clubs[0]));
+  const Golfer other = measured(taped(2.4), taped(nan));
+  EXPECT_FALSE(swingOf(other, other.clubs[0]));
 }
 
 TEST(MeasuredReach, IsRefusedWithAClubThatIsNotInTheBag) {
