@@ -1,0 +1,363 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "canvas/view.h"
+
+#include <gtest/gtest.h>
+
+#include <QBuffer>
+#include <QLineEdit>
+#include <QNativeGestureEvent>
+#include <QSignalSpy>
+#include <QTest>
+#include <QWheelEvent>
+
+#include "canvas/elevation_view.h"
+#include "canvas/plan_view.h"
+#include "canvas/screen_face_view.h"
+#include "drawing/view_move.h"
+#include "job/edit_placement.h"
+#include "job/room_geometry.h"
+#include "support/job_builder.h"
+#include "survey/plan_scan_fit.h"
+
+namespace baywright {
+namespace {
+
+using namespace testing;
+
+Job hall() {
+  return garage(10, 8).withFrame(3, 2.5, 1.5).bayAt(7, 4, 0).withGolfer(1.8).withClub().job();
+}
+/// On the frame's side, away from mat and screen.
+const Vec2 kOnFrame(6.2, 2.51);
+
+Vec2 bayOrigin(const Document& document) {
+  return document.job().option().placement.bay.origin;
+}
+
+/// A view on the screen, with a hand.
+template <class ViewType, class... More>
+struct Bench {
+  explicit Bench(Job job, More... more) {
+    document.startWith(std::move(job));
+    view = std::make_unique<ViewType>(document, toolBox, more...);
+    view->resize(900, 700);
+    view->show();
+    EXPECT_TRUE(QTest::qWaitForWindowActive(view.get()));
+    view->setFocus();
+  }
+
+  QPoint pixel(const Vec2& at) const { return view->map().pixelFrom(at).toPoint(); }
+  double metresPerPixel() const { return view->map().metresPerPixel(); }
+  void hold(const Vec2& from, const Vec2& to, Qt::KeyboardModifiers modifiers = Qt::NoModifier,
+            Qt::MouseButton button = Qt::LeftButton) {
+    const QPoint a = pixel(from);
+    const QPoint b = pixel(to);
+    QTest::mouseMove(view.get(), a);
+    QTest::mousePress(view.get(), button, modifiers, a);
+    for (int step = 1; step <= 4; ++step) moveTo(a + (b - a) * step / 4, modifiers, button);
+  }
+  void drag(const Vec2& from, const Vec2& to, Qt::KeyboardModifiers modifiers = Qt::NoModifier,
+            Qt::MouseButton button = Qt::LeftButton) {
+    const QPoint b = pixel(to);
+    hold(from, to, modifiers, button);
+    QTest::mouseRelease(view.get(), button, modifiers, b);
+  }
+  void moveTo(QPoint at, Qt::KeyboardModifiers modifiers = Qt::NoModifier,
+              Qt::MouseButtons buttons = Qt::LeftButton) {
+    // QTest::mouseMove knows no modifiers.
+    QMouseEvent move(QEvent::MouseMove, at, view->mapToGlobal(at), Qt::NoButton, buttons, modifiers);
+    QApplication::sendEvent(view.get(), &move);
+  }
+  void click(const Vec2& at) {
+    moveTo(pixel(at), Qt::NoModifier, Qt::NoButton);
+    QTest::mouseClick(view.get(), Qt::LeftButton, Qt::NoModifier, pixel(at));
+  }
+  void wheel(QPoint at, int notches) {
+    QWheelEvent event(at, view->mapToGlobal(at), {}, {0, 120 * notches}, Qt::NoButton, Qt::NoModifier,
+                      Qt::NoScrollPhase, false);
+    QApplication::sendEvent(view.get(), &event);
+  }
+  QLineEdit* entry() const { return view->template findChild<QLineEdit*>(); }
+
+  Document document;
+  ToolBox toolBox;
+  std::unique_ptr<ViewType> view;
+};
+using PlanBench = Bench<PlanView>;
+
+TEST(View, DragsTheFrameHalfAMetreInOneStep) {
+  PlanBench bench(hall());
+  const Job before = bench.document.job();
+  bench.drag(kOnFrame, kOnFrame + Vec2(-0.5, 0), Qt::ControlModifier);
+  EXPECT_NEAR(bayOrigin(bench.document).x(), 6.5, 1.5 * bench.metresPerPixel());
+  EXPECT_NEAR(bayOrigin(bench.document).y(), 4, 1.5 * bench.metresPerPixel());
+  EXPECT_EQ(bench.document.undoStack().count(), 1);
+  bench.document.undoStack().undo();
+  EXPECT_EQ(bench.document.job(), before);
+}
+
+TEST(View, AssessesWhileItDrags) {
+  PlanBench bench(hall());
+  bench.hold(kOnFrame, kOnFrame + Vec2(2, 0), Qt::ControlModifier);
+  bench.document.finishAssessment();
+  const Assessment dragged = bench.document.assessment();
+  const Assessment direct = assess(bench.document.job());
+  ASSERT_EQ(dragged.findings.size(), direct.findings.size());
+  for (std::size_t i = 0; i < direct.findings.size(); ++i)
+    EXPECT_EQ(dragged.findings[i].sentence, direct.findings[i].sentence);
+  QTest::mouseRelease(bench.view.get(), Qt::LeftButton, Qt::NoModifier, bench.pixel(kOnFrame));
+}
+
+TEST(View, LandsATypedDimensionExactly) {
+  PlanBench bench(hall());
+  bench.hold(kOnFrame, kOnFrame + Vec2(0.3, -0.6), Qt::ControlModifier);
+  // The nearest wall comes first: A, below the frame.
+  QTest::keyClicks(bench.view.get(), QStringLiteral("1"));
+  ASSERT_TRUE(bench.entry()->isVisible());
+  QTest::keyClicks(bench.entry(), QStringLiteral(".225"));
+  QTest::keyClick(bench.entry(), Qt::Key_Return);
+  EXPECT_FALSE(bench.entry()->isVisible());
+  EXPECT_EQ(bench.document.undoStack().count(), 1);
+  const double toB =
+      10 - bayOrigin(bench.document).x() - bench.document.job().option().kit.frame.behindScreen;
+  const double toA = bayOrigin(bench.document).y() - 1.5;
+  EXPECT_NEAR(std::min(std::abs(toA - 1.225), std::abs(toB - 1.225)), 0, 1e-12);
+  // Letting go afterwards changes nothing.
+  const Job typed = bench.document.job();
+  QTest::mouseRelease(bench.view.get(), Qt::LeftButton, Qt::NoModifier, bench.pixel(kOnFrame));
+  EXPECT_EQ(bench.document.job(), typed);
+}
+
+TEST(View, GoesFromOneDimensionToTheNextByTab) {
+  PlanBench bench(hall());
+  bench.hold(kOnFrame, kOnFrame + Vec2(0.2, -0.2), Qt::ControlModifier);
+  QTest::keyClick(bench.view.get(), Qt::Key_Tab);
+  ASSERT_TRUE(bench.entry()->isVisible());
+  const QString first = bench.entry()->accessibleName();
+  bench.entry()->setText(QStringLiteral("1.5"));
+  QTest::keyClick(bench.entry(), Qt::Key_Tab);
+  EXPECT_TRUE(bench.entry()->isVisible());
+  EXPECT_NE(bench.entry()->accessibleName(), first);
+  QTest::keyClick(bench.entry(), Qt::Key_Escape);
+  EXPECT_FALSE(bench.entry()->isVisible());
+  EXPECT_EQ(bayOrigin(bench.document), Vec2(7, 4));
+  EXPECT_EQ(bench.document.undoStack().count(), 0);
+}
+
+TEST(View, ShowsWhatIsWrongWithATypedText) {
+  PlanBench bench(hall());
+  bench.document.selection().select(bench.document.job().option().kit.frame.id);
+  QTest::keyClick(bench.view.get(), Qt::Key_Return);
+  ASSERT_TRUE(bench.entry()->isVisible());
+  bench.entry()->setText(QStringLiteral("three"));
+  QTest::keyClick(bench.entry(), Qt::Key_Return);
+  EXPECT_TRUE(bench.entry()->isVisible());
+  bool told = false;
+  for (const QLabel* label : bench.view->findChildren<QLabel*>())
+    told = told || label->text().contains(QStringLiteral("three"));
+  EXPECT_TRUE(told);
+  EXPECT_EQ(bench.document.undoStack().count(), 0);
+}
+
+TEST(View, GivesUpADragOnEscapeAndOnUndo) {
+  for (const auto& [key, modifier] : {std::pair{Qt::Key_Escape, Qt::KeyboardModifiers()},
+                                      std::pair{Qt::Key_Z, Qt::KeyboardModifiers(Qt::ControlModifier)}}) {
+    PlanBench bench(hall());
+    ASSERT_TRUE(bench.document.change(QStringLiteral("before"), moveBay(bench.document.job(), {-0.25, 0})));
+    const Job before = bench.document.job();
+    const Vec2 onFrame = kOnFrame - Vec2(0.25, 0);
+    bench.hold(onFrame, onFrame + Vec2(-1, 0.5));
+    EXPECT_NE(bench.document.job(), before);
+    QTest::keyClick(bench.view.get(), key, modifier);
+    EXPECT_EQ(bench.document.job(), before);
+    EXPECT_EQ(bench.document.undoStack().count(), 1);
+    QTest::mouseRelease(bench.view.get(), Qt::LeftButton, Qt::NoModifier, bench.pixel(onFrame));
+    EXPECT_EQ(bench.document.job(), before);
+  }
+}
+
+TEST(View, ZoomsAtThePointer) {
+  PlanBench bench(hall());
+  const QPoint pointer(200, 150);
+  const Vec2 under = bench.view->map().drawingFrom(pointer);
+  const double before = bench.metresPerPixel();
+  QSignalSpy rescaled(bench.view.get(), &View::scaleChanged);
+  bench.wheel(pointer, 3);
+  EXPECT_LT(bench.metresPerPixel(), before);
+  EXPECT_TRUE(bench.view->map().drawingFrom(pointer).isApprox(under, 1e-9));
+  EXPECT_EQ(rescaled.count(), 1);
+  QTest::keyClick(bench.view.get(), Qt::Key_0, Qt::ControlModifier);
+  EXPECT_NEAR(bench.metresPerPixel(), before, 0.02 * before);
+}
+
+TEST(View, PansByTheMiddleButtonAndBySpace) {
+  PlanBench bench(hall());
+  const Job before = bench.document.job();
+  const Vec2 grabbed = kOnFrame;
+  const QPoint start = bench.pixel(grabbed);
+  bench.drag(grabbed, grabbed + Vec2(1, 1), Qt::NoModifier, Qt::MiddleButton);
+  EXPECT_GT((bench.pixel(grabbed) - start).manhattanLength(), 10);
+  const QPoint second = bench.pixel(grabbed);
+  QTest::keyPress(bench.view.get(), Qt::Key_Space);
+  bench.drag(grabbed, grabbed + Vec2(1, 1));
+  QTest::keyRelease(bench.view.get(), Qt::Key_Space);
+  EXPECT_GT((bench.pixel(grabbed) - second).manhattanLength(), 10);
+  EXPECT_EQ(bench.document.job(), before);
+}
+
+TEST(View, ZoomsByAPinchOnATouchpad) {
+  PlanBench bench(hall());
+  const double before = bench.metresPerPixel();
+  const QPointF at(300, 300);
+  QNativeGestureEvent pinch(Qt::ZoomNativeGesture, QPointingDevice::primaryPointingDevice(), 2, at, at,
+                            bench.view->mapToGlobal(at), 0.5, {});
+  QApplication::sendEvent(bench.view.get(), &pinch);
+  EXPECT_NEAR(bench.metresPerPixel(), before / 1.5, 1e-12);
+}
+
+TEST(View, PansWithTwoFingersOnATouchpad) {
+  PlanBench bench(hall());
+  const QPoint before = bench.pixel({0, 0});
+  const double scale = bench.metresPerPixel();
+  QWheelEvent event(QPointF(300, 300), QPointF(300, 300), {12, -7}, {24, -14}, Qt::NoButton, Qt::NoModifier,
+                    Qt::ScrollUpdate, false);
+  QApplication::sendEvent(bench.view.get(), &event);
+  EXPECT_EQ(bench.pixel({0, 0}) - before, QPoint(12, -7));
+  EXPECT_EQ(bench.metresPerPixel(), scale);
+}
+
+TEST(View, KeepsTheRoomStillInAnElevationWhileTheBayMoves) {
+  Bench<ElevationView, Elevation> bench(hall(), Elevation::DownRange);
+  const Vec3 inTheRoom(1, 0, 1);
+  const auto seen = [&] {
+    return bench.view->map().pixelFrom(viewFromWorld(ViewKind::DownRange, bench.document.job(), inTheRoom));
+  };
+  const QPointF before = seen();
+  ASSERT_TRUE(bench.document.change(QStringLiteral("move"), moveBay(bench.document.job(), {0.3, -0.8})));
+  EXPECT_LT((seen() - before).manhattanLength(), 1e-6);
+}
+
+TEST(View, DragsTheBayInAnElevationUnderThePointer) {
+  Bench<ElevationView, Elevation> bench(hall(), Elevation::DownRange);
+  const Vec2 onFrame(-1.49, 1.2);
+  const QPoint start = bench.pixel(onFrame);
+  const QPoint end = start + QPoint(80, 0);
+  bench.document.selection().select(bench.document.job().option().kit.frame.id);
+  const double scale = bench.metresPerPixel();
+  QTest::mousePress(bench.view.get(), Qt::LeftButton, Qt::ControlModifier, start);
+  for (int step = 1; step <= 8; ++step) bench.moveTo(start + QPoint(10 * step, 0), Qt::ControlModifier);
+  QTest::mouseRelease(bench.view.get(), Qt::LeftButton, Qt::ControlModifier, end);
+  // Right of the golfer's view is down on this plan.
+  EXPECT_NEAR(bayOrigin(bench.document).y(), 4 - 80 * scale, 1.5 * scale);
+  EXPECT_NEAR(bench.view->map().pixelFrom(onFrame).x(), end.x(), 1.5);
+}
+
+TEST(View, TakesToolsByTheirKeysAndLeavesThemByEscape) {
+  PlanBench bench(hall());
+  QSignalSpy status(bench.view.get(), &View::statusChanged);
+  QTest::keyClick(bench.view.get(), Qt::Key_D);
+  EXPECT_EQ(bench.toolBox.current(), ToolKind::Outline);
+  EXPECT_GE(status.count(), 1);
+  QTest::keyClick(bench.view.get(), Qt::Key_Escape);
+  EXPECT_EQ(bench.toolBox.current(), ToolKind::Select);
+}
+
+TEST(View, SelectsInsteadWhereAToolDoesNotWork) {
+  Bench<ElevationView, Elevation> bench(hall(), Elevation::Side);
+  bench.toolBox.choose(ToolKind::Outline);
+  bench.click({-0.7, 1.0});
+  EXPECT_TRUE(bench.document.selection().selected());
+}
+
+TEST(View, TracesARoomByClicks) {
+  PlanBench bench(newJob());
+  bench.view->zoomTo({Vec2(-1, -1), Vec2(8, 6)});
+  bench.toolBox.choose(ToolKind::Outline);
+  for (const Vec2& corner : {Vec2(0, 0), Vec2(6, 0.03), Vec2(6.02, 4), Vec2(0.03, 4.02), Vec2(0.01, 0.01)})
+    bench.click(corner);
+  const auto corners = outline(bench.document.job().room);
+  ASSERT_EQ(corners.size(), 4u);
+  for (std::size_t i = 0; i < 4; ++i) {
+    const Vec2 a = corners[(i + 1) % 4] - corners[i];
+    const Vec2 b = corners[(i + 2) % 4] - corners[(i + 1) % 4];
+    EXPECT_NEAR(a.normalized().dot(b.normalized()), 0, 1e-12);
+  }
+  EXPECT_EQ(bench.toolBox.current(), ToolKind::Select);
+}
+
+TEST(View, BringsAFindingsPointsIntoSight) {
+  PlanBench bench(garage(7, 4.2).withCeiling(2.4).withGolfer(1.9).withClub().job());
+  bench.document.finishAssessment();
+  const Finding* finding = nullptr;
+  for (const Finding& each : bench.document.assessment().findings)
+    if (each.points) finding = finding ? finding : &each;
+  ASSERT_NE(finding, nullptr);
+  Q_EMIT bench.document.selection().zoomToFindingRequested(QString::fromStdString(finding->key));
+  const auto shown = bench.view->map().shown();
+  EXPECT_TRUE(shown.contains(flat(finding->points->first)));
+  EXPECT_TRUE(shown.contains(flat(finding->points->second)));
+  EXPECT_LT(shown.sizes().minCoeff(), 4);
+}
+
+TEST(View, ShowsAPlanUnderTheDrawingOnceItIsDecoded) {
+  QImage picture(400, 300, QImage::Format_RGB32);
+  picture.fill(QColor(200, 30, 30));
+  QByteArray png;
+  QBuffer buffer(&png);
+  buffer.open(QIODevice::WriteOnly);
+  ASSERT_TRUE(picture.save(&buffer, "PNG"));
+  Job job = newJob();
+  PlanScan scan;
+  scan.id = job.takeId();
+  scan.file = std::make_shared<const Blob>(Blob{"plan.png", png.toStdString()});
+  scan.worldFromPixel = worldFromFreshPixels({400, 300}, {20, 20}, 8);
+  scan.opacity = 1;
+  job.planScans.push_back(scan);
+  PlanBench bench(job);
+  ASSERT_TRUE(QTest::qWaitFor(
+      [&] { return bench.view->pixelsOf(bench.document.job().planScans[0]).has_value(); }, 5000));
+  bench.view->zoomTo({Vec2(14, 15), Vec2(26, 25)});
+  const QImage shown = bench.view->grab().toImage();
+  EXPECT_EQ(shown.pixelColor(bench.pixel({20, 20})), QColor(200, 30, 30));
+  EXPECT_NE(shown.pixelColor(bench.pixel({25.5, 20})), QColor(200, 30, 30));
+}
+
+TEST(View, HasANameForThoseWhoDoNotSeeIt) {
+  Document document;
+  ToolBox toolBox;
+  QSet<QString> names;
+  const PlanView plan(document, toolBox);
+  const ElevationView front(document, toolBox, Elevation::DownRange);
+  const ElevationView side(document, toolBox, Elevation::Side);
+  const ScreenFaceView face(document, toolBox);
+  for (const View* view : std::initializer_list<const View*>{&plan, &front, &side, &face}) {
+    EXPECT_FALSE(view->accessibleName().isEmpty());
+    EXPECT_EQ(view->focusPolicy(), Qt::StrongFocus);
+    names.insert(view->accessibleName());
+  }
+  EXPECT_EQ(names.size(), 4);
+}
+
+TEST(View, RollsBackWhenItIsDestroyedInTheMiddleOfADrag) {
+  PlanBench bench(hall());
+  const Job before = bench.document.job();
+  bench.hold(kOnFrame, kOnFrame + Vec2(-1, 0.5));
+  EXPECT_NE(bench.document.job(), before);
+  bench.view.reset();
+  EXPECT_EQ(bench.document.job(), before);
+}
+
+TEST(View, DrawsInTheColoursOfTheDesktop) {
+  PlanBench bench(hall());
+  const auto lightness = [&] {
+    return bench.view->grab().toImage().pixelColor(bench.pixel({-0.9, -0.9})).lightness();
+  };
+  EXPECT_GT(lightness(), 128);
+  QPalette dark = bench.view->palette();
+  dark.setColor(QPalette::Window, QColor(40, 40, 40));
+  bench.view->setPalette(dark);
+  EXPECT_LT(lightness(), 128);
+}
+
+}  // namespace
+}  // namespace baywright
