@@ -3,7 +3,7 @@
 
 #include <QCoreApplication>
 
-#include "drawing/linework.h"
+#include "drawing/text_width.h"
 
 namespace baywright {
 
@@ -131,7 +131,7 @@ QString verdictSymbol(Verdict verdict) {
 
 QFont drawingFont(double capHeight, bool bold) {
   QFont font(QStringLiteral("DejaVu Sans"));
-  font.setPixelSize(std::max(1, static_cast<int>(capHeight / kCapHeightShare + 0.5)));
+  font.setPixelSize(std::max(1, static_cast<int>(capHeight * kEmPerCapital + 0.5)));
   font.setBold(bold);
   font.setHintingPreference(QFont::PreferNoHinting);
   return font;
