@@ -35,8 +35,8 @@ struct LeastSquaresOptions {
   double parameterScale = 1;
 };
 
-/// The adjusted parameters and how far to trust them. With s = sigmas, P = diag(1 / s^2), A = d computed / d
-/// x:
+/// The adjusted parameters and how far to trust them. Below, P = diag(1 / sigmas^2) and A holds the
+/// derivatives of what is computed.
 struct LeastSquaresFit {
   Eigen::VectorXd solution;
   Eigen::VectorXd residuals;  ///< observed - computed, in the observations' units

@@ -81,7 +81,7 @@ std::vector<Placed> placesOf(std::span<const BoxF> boxes, const BoxF& all) {
 
 std::vector<BoxTree::Node> BoxTree::levelOver(std::span<const BoxF> boxes) {
   // Empty places are far enough to be never near, not so far as to make infinity times zero.
-  constexpr float kNowhere = 1e12f;
+  constexpr float kNowhere = 1e15f;
   Node empty;
   for (Eight& axis : empty.middle) axis.setConstant(kNowhere);
   for (Eight& axis : empty.half) axis.setZero();
@@ -151,7 +151,8 @@ float BoxTree::reachOf(const Query& query, double distance) const {
   const double reach =
       distance + kRounding * (query.size + static_cast<double>(size_) + std::max(distance, 0.0));
   if (!(reach >= 0)) return -1;
-  return static_cast<float>(std::min(reach * reach, 1e30));
+  // Below the square of where empty places are.
+  return static_cast<float>(std::min(reach * reach, 1e28));
 }
 
 BoxTree::Eight BoxTree::lowerBounds(const Query& query, const Node& node) {

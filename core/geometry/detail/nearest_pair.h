@@ -10,8 +10,7 @@
 namespace baywright::detail {
 
 /// Below this share of the lengths involved two directions count as parallel. Treating them so moves a
-/// distance by at most half this share; above it the perpendicular computed by perpendicularTo is still exact
-/// enough.
+/// distance by at most half this share; above it commonPerpendicular is still exact enough.
 inline constexpr double kParallel = 1e-12;
 
 /// Shapes nearer than this share of their size touch: the difference of their witnesses is rounding and has

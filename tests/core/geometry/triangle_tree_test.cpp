@@ -103,6 +103,12 @@ TEST(TriangleTree, OfNothingFindsNothing) {
   EXPECT_FALSE(tree->nearest({{0, 0, 0}, {1, 0, 0}, 0.1}));
 }
 
+TEST(TriangleTree, FindsNothingForACapsuleThatIsNowhere) {
+  const auto tree =
+      TriangleTree::build(TriangleMesh::from({{0, 0, 0}, {1, 0, 0}, {0, 1, 0}}, {{0, 1, 2}}).value());
+  EXPECT_FALSE(tree->nearest({{0, 0, std::nan("")}, {1, 0, 0}, 0.1}));
+}
+
 TEST(TriangleTree, StopsWhenAskedTo) {
   RandomShapes random(64);
   Progress progress;
