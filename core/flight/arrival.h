@@ -57,7 +57,8 @@ std::optional<Problem> problemWith(const CaptureInput& input);
 
 /// One shot to its first contact, along the parabola of near_flight.h with pure backspin, so that it stays in
 /// a vertical plane. Obstacles are grown by the ball's radius face by face: an edge reaches out farther than
-/// the ball does (0.4 radius at a right angle), so none is missed. Cylinders are enclosed in a 16-sided bar.
+/// the ball does (0.4 radius at a right angle, more at a sharp one), so none is missed. Cylinders are
+/// enclosed in a 16-sided bar.
 struct Arrival {
   Meets meets = Meets::Nothing;
   Id obstacle;  ///< when meets is Obstacle

@@ -127,7 +127,7 @@ std::vector<WeightedDirection> weightedDirections(const CaptureInput& input) {
 /// The launch angle of a span that most shots have. Kept off its ends, where the outcome is in doubt.
 double likeliestIn(const LaunchSpan& span, double mean) {
   constexpr double kDoubt = 2e-6;  // twice what bisection leaves
-  const double margin = std::min(kDoubt, 0.5 * (span.to - span.from));
+  const double margin = std::min(kDoubt, 0.25 * (span.to - span.from));
   return std::clamp(mean, span.from + margin, span.to - margin);
 }
 

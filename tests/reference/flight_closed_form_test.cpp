@@ -23,8 +23,8 @@ Launch throwAt(double speed, double degrees) {
 }
 
 TEST(ClosedForm, RangeOfAThrowInAVacuum) {
-  // v^2 sin(2 a) / g with 70 m/s, 9 degrees, 9.8 m/s^2: 154.5 m; at 45 degrees 500.0 m. The same settings are
-  // tabulated in Giordano & Nakanishi, Computational Physics, 2nd ed., section 2.5 (second-hand).
+  // v^2 sin(2 a) / g with 70 m/s, 9 degrees, 9.8 m/s^2: 154.5 m; at 45 degrees 500.0 m. The same settings as
+  // in Giordano & Nakanishi, Computational Physics, 2nd ed., section 2.5 (second-hand).
   FlightLimits limits;
   limits.atLevel = 0;
   const auto range = [&](double degrees) {
