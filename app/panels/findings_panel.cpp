@@ -144,12 +144,16 @@ void FindingsPanel::offer() {
   advice_->clear();
   if (*stop_ || !(document_.job() == searched_)) return;
   const Changes changes = search_.result();
-  if (changes.empty()) {
+  if (!changes) {
+    advice_->setText(QString::fromStdString(changes.error().sentence()));
+    return;
+  }
+  if (changes->empty()) {
     advice_->setText(tr("No single small change clears this. Try another frame, club or place for the bay."));
     return;
   }
   QMenu menu;
-  for (const SmallestChange& change : changes) {
+  for (const Change& change : *changes) {
     const QString sentence = QString::fromStdString(change.sentence);
     menu.addAction(sentence, this, [this, job = change.job, sentence] { document_.change(sentence, job); });
   }

@@ -40,7 +40,7 @@ class FindingsPanel : public QWidget {
   void stopSearch();
   QString currentKey() const;
 
-  using Changes = std::vector<SmallestChange>;
+  using Changes = Result<std::vector<Change>>;
 
   Document& document_;
   FindingsModel model_;

@@ -175,14 +175,14 @@ void JobPanel::fillAddMenu() {
       });
     }
   };
-  kitMenu(tr("Frame"), catalogue_.frames, [](const Job& j, const Frame& part) { return setFrame(j, part); });
+  kitMenu(tr("Frame"), catalogue_.frames, [](const Job& j, const Frame& part) { return baywright::setFrame(j, part); });
   kitMenu(tr("Screen"), catalogue_.screens,
-          [](const Job& j, const Screen& part) { return setScreen(j, part); });
-  kitMenu(tr("Mat"), catalogue_.mats, [](const Job& j, const Mat& part) { return setMat(j, part); });
+          [](const Job& j, const Screen& part) { return baywright::setScreen(j, part); });
+  kitMenu(tr("Mat"), catalogue_.mats, [](const Job& j, const Mat& part) { return baywright::setMat(j, part); });
   kitMenu(tr("Launch monitor"), catalogue_.monitors,
-          [](const Job& j, const LaunchMonitor& part) { return setMonitor(j, part); });
+          [](const Job& j, const LaunchMonitor& part) { return baywright::setMonitor(j, part); });
   kitMenu(tr("Projector"), catalogue_.projectors,
-          [](const Job& j, const Projector& part) { return setProjector(j, part); });
+          [](const Job& j, const Projector& part) { return baywright::setProjector(j, part); });
   addMenu_->addSeparator();
   addMenu_->addAction(tr("Option: a copy of the one shown"), this, [this] {
     addThing(tr("Add an option"), duplicateOption(document_.job(), document_.job().option().id, {}));

@@ -10,6 +10,7 @@
 #include <QInputDialog>
 #include <QMessageBox>
 #include <QMimeData>
+#include <QPushButton>
 
 #include "job/edit.h"
 #include "jobfile/atomic_file.h"

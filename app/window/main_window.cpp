@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "window/main_window.h"
 
+#include <QActionGroup>
 #include <QCloseEvent>
 #include <QDropEvent>
 #include <QLabel>
@@ -12,6 +13,7 @@
 
 #include "canvas/plan_view.h"
 #include "job/edit.h"
+#include "job/thing_lookup.h"
 #include "panels/message_strip.h"
 #include "panels/start_page.h"
 #include "window/compare_view.h"
@@ -94,9 +96,9 @@ void MainWindow::showStage(Stage stage) {
   stage_ = stage;
   for (QAction* action : stageGroup_->actions())
     action->setChecked(action->data().toInt() == static_cast<int>(stage));
-  QWidget* page = stage == Stage::Compare   ? static_cast<QWidget*>(compare_)
-                  : stage == Stage::SignOff ? signOff_
-                                            : workspace_;
+  QWidget* page = workspace_;
+  if (stage == Stage::Compare) page = compare_;
+  if (stage == Stage::SignOff) page = signOff_;
   pages_->setCurrentWidget(page);
   workspace_->setMain(stage == Stage::Picture ? Workspace::Main::ScreenFace : Workspace::Main::Plan);
   toolBox_.choose(ToolKind::Select);
