@@ -36,12 +36,13 @@ void Board::addHatched(Path area) {
   if (hatch) add(std::move(*hatch));
 }
 
-void Board::addWhereFree(std::span<const Text> candidates) {
+std::optional<Vec2> Board::addWhereFree(std::span<const Text> candidates) {
   for (const Text& text : candidates) {
     if (!isFree(boxOf(text, unitsPerMm_))) continue;
     add(text);
-    return;
+    return text.at;
   }
+  return std::nullopt;
 }
 
 void Board::addWhereFree(std::span<const DimensionMark> candidates) {

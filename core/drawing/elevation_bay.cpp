@@ -55,6 +55,27 @@ void drawScreen(Board& board, const ViewInput& input, const Sight& sight) {
   board.add(std::move(travel));
 }
 
+// The way of a ball as far as the room goes.
+std::vector<Vec2> untilWall(const std::vector<Vec2>& path, const std::vector<RoomStretch>& section) {
+  if (section.empty()) return path;
+  const double low = section.front().left.x;
+  const double high = section.back().right.x;
+  std::vector<Vec2> seen;
+  for (const Vec2& p : path) {
+    if (p.x() >= low && p.x() <= high) {
+      seen.push_back(p);
+      continue;
+    }
+    if (!seen.empty()) {
+      const double wall = p.x() < low ? low : high;
+      const Vec2& last = seen.back();
+      seen.push_back(last + (wall - last.x()) / (p.x() - last.x()) * (p - last));
+    }
+    break;
+  }
+  return seen;
+}
+
 // A solid of the bay; on the viewer's side of the cut it is dashed.
 void drawBody(Board& board, const Sight& sight, const ConvexPolyhedron& body, Id id) {
   Path outline = polygon(Layer::Bay, silhouetteOf(body, [&](const Vec3& p) { return sight.fromBay(p); }), id);
@@ -127,7 +148,7 @@ void drawBall(Board& board, const ViewInput& input, const Sight& sight) {
     if (!input.options.rebound || !zone.rebound || zone.rebound->worst.path.size() < 2) continue;
     std::vector<Vec2> path;
     for (const Vec3& p : zone.rebound->worst.path) path.push_back(sight.fromBay(p));
-    board.add(polyline(Layer::Rebound, std::move(path)));
+    board.add(polyline(Layer::Rebound, untilWall(path, sight.section)));
   }
 }
 

@@ -84,7 +84,7 @@ void drawCeilingCut(Board& board, const RoomStretch& stretch) {
 }
 
 bool isSpokenOf(const ViewInput& input, Id id) {
-  const auto findings = shownFindings(input);
+  const auto findings = shownFindings(input.assessment, input.options);
   return std::any_of(findings.begin(), findings.end(), [&](const Finding* finding) {
     return std::find(finding->subjects.begin(), finding->subjects.end(), id) != finding->subjects.end();
   });

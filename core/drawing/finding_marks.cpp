@@ -56,14 +56,14 @@ void drawTogether(Board& board, const Finding& finding, const Vec2& at, const st
 
 }  // namespace
 
-std::vector<const Finding*> shownFindings(const ViewInput& input) {
+std::vector<const Finding*> shownFindings(const Assessment& assessment, const ViewOptions& options) {
   std::vector<const Finding*> shown;
-  if (!input.options.findingKey.empty()) {
-    const Finding* named = input.assessment.find(input.options.findingKey);
+  if (!options.findingKey.empty()) {
+    const Finding* named = assessment.find(options.findingKey);
     if (named && named->points) shown.push_back(named);
     return shown;
   }
-  for (const Finding& finding : input.assessment.findings) {
+  for (const Finding& finding : assessment.findings) {
     if (finding.verdict == Verdict::Clear || !finding.points) continue;
     shown.push_back(&finding);
     if (shown.size() == kMostShown) break;
@@ -73,7 +73,7 @@ std::vector<const Finding*> shownFindings(const ViewInput& input) {
 
 void drawTightest(Board& board, const ViewInput& input,
                   const std::function<Vec2(const Vec3&)>& viewFromWorld) {
-  for (const Finding* finding : shownFindings(input)) {
+  for (const Finding* finding : shownFindings(input.assessment, input.options)) {
     const Vec2 from = viewFromWorld(finding->points->first);
     const Vec2 to = viewFromWorld(finding->points->second);
     const std::string margin = shortMargin(*finding, input.job.units);

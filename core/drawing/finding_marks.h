@@ -14,7 +14,7 @@ inline constexpr std::size_t kMostShown = 3;
 
 /// The findings whose points a view shows: the one the options name, else the worst that are not clear. Only
 /// such as have points.
-std::vector<const Finding*> shownFindings(const ViewInput& input);
+std::vector<const Finding*> shownFindings(const Assessment& assessment, const ViewOptions& options);
 
 /// A dimension between the two points with the margin as its text; where the two fall together in this view,
 /// the verdict's symbol and the margin beside it. Internal to `drawing`.

@@ -22,6 +22,6 @@ std::vector<std::vector<Vec2>> hatchLines(const std::vector<std::vector<Vec2>>& 
 std::optional<Path> hatchOf(const Path& area, double spacing);
 
 /// Distance between hatch lines on paper, millimetres.
-inline constexpr double kHatchSpacingMm = 2.5;
+inline constexpr double kHatchSpacingMm = 3.5;
 
 }  // namespace baywright

@@ -26,18 +26,28 @@ bool needsEntry(Layer layer) {
   return layer != Layer::Floor && layer != Layer::Dimensions && layer != Layer::Labels;
 }
 
-Entry lineEntry(const LayerStyle& style) {
+PageBox patchBox() {
+  const double pad = (kRowHeight - kPatchHeight) / 2;
+  return {Vec2(0, pad - kRowHeight), Vec2(kSample, -pad)};
+}
+
+// A patch for what is an area in the drawing, else a piece of line.
+Entry layerEntry(const LayerStyle& style) {
   Entry entry;
   entry.text = style.meaning;
-  entry.sample.paths = {polyline(style.layer, {{0, -kRowHeight / 2}, {kSample, -kRowHeight / 2}})};
+  if (style.layer == Layer::Swing || style.layer == Layer::Beam) {
+    entry.sample.paths = {rectangle(style.layer, patchBox())};
+    entry.sample.paths.front().fill = Fill::Soft;
+  } else {
+    entry.sample.paths = {polyline(style.layer, {{0, -kRowHeight / 2}, {kSample, -kRowHeight / 2}})};
+  }
   return entry;
 }
 
 Entry verdictEntry(Verdict verdict) {
   Entry entry;
-  entry.text = std::string(wordOf(verdict)) + " (" + std::string(hatchNameOf(verdict)) + ")";
-  const double pad = (kRowHeight - kPatchHeight) / 2;
-  Path patch = rectangle(Layer::Swing, {Vec2(0, pad - kRowHeight), Vec2(kSample, -pad)});
+  entry.text = "A zone that is " + std::string(wordOf(verdict)) + ": " + std::string(hatchNameOf(verdict));
+  Path patch = rectangle(Layer::Swing, patchBox());
   patch.fill = Fill::Soft;
   patch.verdict = verdict;
   entry.sample.paths.push_back(patch);
@@ -57,7 +67,7 @@ std::vector<Entry> entriesFor(const Linework& shown) {
 
   std::vector<Entry> entries;
   for (const LayerStyle& style : layerStyles()) {
-    if (needsEntry(style.layer) && layers.contains(style.layer)) entries.push_back(lineEntry(style));
+    if (needsEntry(style.layer) && layers.contains(style.layer)) entries.push_back(layerEntry(style));
   }
   for (const Verdict verdict : {Verdict::Clear, Verdict::Tight, Verdict::Blocked, Verdict::Unknown}) {
     if (verdicts.contains(verdict)) entries.push_back(verdictEntry(verdict));

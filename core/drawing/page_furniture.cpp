@@ -70,16 +70,21 @@ Linework borderMarks(const PageBox& frame) {
   return marks;
 }
 
-Linework rulerMarks(const PageBox& frame) {
-  const Vec2 corner(frame.min().x(), frame.max().y());
+Linework rulerMarks(const PageBox& box) {
+  constexpr double kTextAt = 4 * kInch + 3;
   Linework ruler;
   ruler.paths = {strokes(Layer::Labels, rulerPieces()), strokes(Layer::Labels, turnedDown(rulerPieces()))};
-  ruler.texts = {
-      small({4 * kInch + 2, -2.5}, "100 mm and 4 in, across and down. If they measure anything else,"),
-      small({4 * kInch + 2, -2.5 - kLineStep},
-            "print again at actual size (100 %) before you take a length "
-            "from this sheet.")};
-  return placed(ruler, {1, corner});
+  ruler.texts = {small({1.2, -2.2}, "mm"), small({1.2, -5.2}, "in")};
+  double baseline = -kBodyText - 1;
+  const std::string advice =
+      "Must measure 100 mm and 4 in, across and down; else print again at actual size (100 %) before you "
+      "take a length "
+      "from this sheet.";
+  for (std::string& line : wrapText(advice, kBodyText, box.sizes().x() - kTextAt - 2, FontFace::Regular)) {
+    ruler.texts.push_back(small({kTextAt, baseline}, std::move(line)));
+    baseline -= kLineStep;
+  }
+  return placed(ruler, {1, {box.min().x(), box.max().y()}});
 }
 
 Linework signOffMarks(const Job& job, const Assessment& assessment, const PageBox& box) {

@@ -29,10 +29,11 @@ Linework borderMarks(const PageBox& frame);
 /// Its lower right corner is that of the frame.
 Linework titleBlockMarks(const TitleBlock& fields, const PageBox& frame);
 
-/// Rulers of 100 mm and of 4 in along the top and the left border from the frame's upper left corner, by
-/// which a reader finds out whether a printer has shrunk the page in either direction.
-Linework rulerMarks(const PageBox& frame);
-inline constexpr double kRulerWidth = 9;  ///< how far they reach into the frame
+/// Rulers of 100 mm and of 4 in along the top and the left side of the box from its upper left corner, by
+/// which a reader finds out whether a printer has shrunk the page in either direction; what to do then stands
+/// beside them.
+Linework rulerMarks(const PageBox& box);
+inline constexpr double kRulerWidth = 11;  ///< how far they reach into the box
 
 /// Who agrees to what: name, signature and date of customer and fitter. Fills the box.
 Linework signOffMarks(const Job& job, const Assessment& assessment, const PageBox& box);

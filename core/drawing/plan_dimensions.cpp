@@ -32,13 +32,12 @@ class BayDimensions {
     // Left of the way from one to the other is down-range, so the line stands inside the frame.
     between({front, half}, {front, -half}, {board_.mm(-5), board_.mm(-10)}, frame.id);
     between({front, half}, {frame.behindScreen, half}, {board_.mm(-5), board_.mm(-9)}, frame.id);
-    for (const Vec3& strike : strikePoints(input_.job)) {
-      between({strike.x(), strike.y()}, {0, strike.y()}, {0, board_.mm(6), board_.mm(-6)},
-              input_.kit().mat.id);
-      if (std::abs(strike.y()) > displayStep(input_.job.units)) {
-        between({strike.x(), 0}, {strike.x(), strike.y()}, {board_.mm(8), board_.mm(-8)},
-                input_.kit().mat.id);
-      }
+    const auto strikes = strikePoints(input_.job);
+    const Vec3& first = strikes.front();
+    between({first.x(), first.y()}, {0, first.y()}, {0, board_.mm(6), board_.mm(-6)}, input_.kit().mat.id);
+    for (const Vec3& strike : strikes) {
+      if (std::abs(strike.y()) < displayStep(input_.job.units)) continue;
+      between({strike.x(), 0}, {strike.x(), strike.y()}, {board_.mm(8), board_.mm(-8)}, input_.kit().mat.id);
     }
   }
 

@@ -4,7 +4,7 @@
 #include "drawing/fixture_outline.h"
 #include "drawing/marks.h"
 #include "drawing/plan_parts.h"
-#include "drawing/text_width.h"
+#include "drawing/text_box.h"
 #include "drawing/wall_bands.h"
 #include "job/room_geometry.h"
 #include "units/length_text.h"
@@ -22,6 +22,28 @@ std::vector<Text> around(const Board& board, Text label) {
     candidates.push_back(label);
     candidates.back().at.y() += rows * step;
   }
+  return candidates;
+}
+
+// Places all over a region, those farthest from `busy` first; the whole text inside.
+std::vector<Text> within(const Board& board, const Ring& region, const Vec2& busy, Text label) {
+  constexpr int kPlaces = 7;
+  Eigen::AlignedBox2d box;
+  for (const Vec2& corner : region) box.extend(corner);
+  label.anchor = TextAnchor::Centre;
+  std::vector<Text> candidates;
+  for (int i = 1; i < kPlaces; ++i) {
+    for (int k = 1; k < kPlaces; ++k) {
+      label.at = box.min() + box.sizes().cwiseProduct(Vec2(i, k)) / kPlaces;
+      const auto ink = boxOf(label, board.mm(1));
+      const bool inside =
+          locate(region, ink.min()) == Location::Inside && locate(region, ink.max()) == Location::Inside;
+      if (inside) candidates.push_back(label);
+    }
+  }
+  std::stable_sort(candidates.begin(), candidates.end(), [&](const Text& a, const Text& b) {
+    return (a.at - busy).squaredNorm() > (b.at - busy).squaredNorm();
+  });
   return candidates;
 }
 
@@ -47,20 +69,23 @@ std::string ceilingText(const CeilingPart& part, const Ring& region, const UnitS
   return text;
 }
 
-// An arrow up the slope through the middle of the region.
-void drawSlope(Board& board, const CeilingPart& part, const Vec2& middle) {
+// An arrow up the slope, above or below the label at `at`, whichever lies in the region.
+void drawSlope(Board& board, const CeilingPart& part, const Ring& region, const Vec2& at) {
   if (part.slope.norm() < 1e-6) return;
   const Vec2 up = part.slope.normalized();
-  const double half = board.mm(8);
-  const Vec2 foot = middle - board.mm(6) * leftOf(up) - half * up;
-  const Vec2 tip = foot + 2 * half * up;
-  const Vec2 barb = board.mm(2) * up;
-  Path arrow = strokes(
-      Layer::Overhead,
-      {{foot, tip}, {tip - barb + board.mm(0.8) * leftOf(up), tip, tip - barb - board.mm(0.8) * leftOf(up)}},
-      part.id);
-  arrow.dash = LineDash::Continuous;
-  board.add(std::move(arrow));
+  const double length = board.mm(12);
+  for (const double from : {board.mm(4), board.mm(-2.5) - length}) {
+    const Vec2 foot = at + from * up;
+    const Vec2 tip = foot + length * up;
+    if (locate(region, foot) == Location::Outside || locate(region, tip) == Location::Outside) continue;
+    const Vec2 barb = board.mm(2) * up;
+    const Vec2 aside = board.mm(0.8) * leftOf(up);
+    Path arrow =
+        strokes(Layer::Overhead, {{foot, tip}, {tip - barb + aside, tip, tip - barb - aside}}, part.id);
+    arrow.dash = LineDash::Continuous;
+    board.add(std::move(arrow));
+    return;
+  }
 }
 
 }  // namespace
@@ -93,13 +118,15 @@ void drawCeiling(Board& board, const ViewInput& input) {
     }
     if (!edges.empty()) board.add(strokes(Layer::Overhead, std::move(edges), part.id));
     if (!input.options.labels) continue;
-    const Vec2 middle = centroid(Polygon{region, {}});
-    drawSlope(board, part, middle);
-    Text label = textAt(Layer::Labels, middle, ceilingText(part, region, input.job.units));
+    Text label =
+        textAt(Layer::Labels, centroid(Polygon{region, {}}), ceilingText(part, region, input.job.units));
     label.heightMm = 1.8;
     label.id = part.id;
     label.onGround = true;
-    board.addWhereFree(around(board, label));
+    const Placement& placement = input.placement();
+    const Vec2 strike = placement.bay.origin - placement.strikeDistance * placement.bay.down();
+    if (const auto at = board.addWhereFree(within(board, region, strike, label)))
+      drawSlope(board, part, region, *at);
   }
 }
 

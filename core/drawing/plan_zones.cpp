@@ -11,13 +11,12 @@
 namespace baywright::detail {
 namespace {
 
-// What of a region lies on the floor of the room; all of it before survey.
-std::vector<Ring> insideRoom(const Room& room, Ring region) {
-  if (room.walls.empty() || region.size() < 3) return {std::move(region)};
-  const auto inside = intersectionOf({Polygon{region, {}}}, {Polygon{outline(room), {}}});
-  if (!inside) return {std::move(region)};
+// What of the regions lies on the floor of the room, merged; all of it before survey.
+std::vector<Ring> insideRoom(const Room& room, const PolygonSet& regions) {
+  const auto merged =
+      room.walls.empty() ? unionOf(regions) : intersectionOf(regions, {Polygon{outline(room), {}}});
   std::vector<Ring> rings;
-  for (const Polygon& polygon : *inside) {
+  for (const Polygon& polygon : merged.value_or(PolygonSet{})) {
     rings.push_back(polygon.outer);
     rings.insert(rings.end(), polygon.holes.begin(), polygon.holes.end());
   }
@@ -45,23 +44,24 @@ void drawBeam(Board& board, const ViewInput& input) {
 
 void drawBallZones(Board& board, const ViewInput& input) {
   const BayPlan bay{input.placement().bay};
-  const Room& room = input.job.room;
+  PolygonSet danger;
   for (const BallZone& zone : input.assessment.balls) {
-    if (input.options.rebound && zone.danger) {
+    if (zone.danger) {
       for (const Ring* ring : {&zone.danger->direct, &zone.danger->returning}) {
-        if (ring->size() >= 3)
-          board.add(areaOf(Layer::Rebound, insideRoom(room, bay.ring(*ring)), Fill::None));
+        if (ring->size() >= 3) danger.push_back({bay.ring(*ring), {}});
       }
     }
-    if (input.options.capture && zone.fan.plan.size() >= 3) {
+    if (input.options.capture && zone.fan.plan.size() >= 3)
       board.add(polygon(Layer::Capture, bay.ring(zone.fan.plan)));
-    }
   }
+  if (!input.options.rebound || danger.empty()) return;
+  auto rings = insideRoom(input.job.room, danger);
+  if (!rings.empty()) board.add(areaOf(Layer::Rebound, std::move(rings), Fill::None));
 }
 
 void drawDoorSweeps(Board& board, const ViewInput& input) {
   for (const DoorSweep& sweep : input.assessment.doors) {
-    if (sweep.sector.size() < 3) continue;
+    if (sweep.sector.size() < 3 || sweep.verdict == Verdict::Clear) continue;
     Path area = areaOf(Layer::Openings, {sweep.sector}, Fill::Soft, sweep.opening);
     area.verdict = sweep.verdict;
     area.stroked = false;

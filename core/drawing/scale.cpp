@@ -69,17 +69,26 @@ std::span<const double> scaleLadder(ScaleFamily family) {
   return kMetric;
 }
 
-std::string scaleText(double denominator) {
+bool isScale(double denominator) {
+  return denominator >= 1 && denominator <= kSmallestScale;
+}
+
+std::string scaleName(double denominator) {
   for (const Architectural& row : kArchitectural) {
     if (row.denominator == denominator) return std::string(row.inchesForAFoot).append(" = 1′-0″");
   }
   const int decimals = denominator == std::round(denominator) ? 0 : 1;
-  return "SCALE 1:" + formatNumber(denominator, decimals, UnitSystem{});
+  return std::string("1:").append(formatNumber(denominator, decimals, UnitSystem{}));
+}
+
+std::string scaleText(double denominator) {
+  const std::string name = scaleName(denominator);
+  return name.starts_with("1:") ? std::string("SCALE ").append(name) : name;
 }
 
 Result<double> parseScale(std::string_view text) {
   const auto ratio = ratioOf(text);
-  if (ratio && *ratio >= 1 && *ratio <= kSmallestScale) return *ratio;
+  if (ratio && isScale(*ratio)) return *ratio;
   return fail(std::string("\"").append(text).append("\" is no scale from 1:1 to 1:1000."), {},
               "Write it as 1:50 or as 1/4\" = 1'.");
 }

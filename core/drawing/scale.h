@@ -23,7 +23,12 @@ ScaleFamily scaleFamilyOf(const UnitSystem& units);
 /// Denominators from the largest drawing to the smallest.
 std::span<const double> scaleLadder(ScaleFamily family);
 
-/// "SCALE 1:50", or "1/4″ = 1′-0″" for a denominator of the architectural family; any other one as 1:n.
+/// True from 1:1 to 1:1000. Nothing else is drawn.
+bool isScale(double denominator);
+
+/// "1:50", or "1/4″ = 1′-0″" for a denominator of the architectural family.
+std::string scaleName(double denominator);
+/// As it stands on a drawing: "SCALE 1:50" (ISO 5455 clause 3), "1/4″ = 1′-0″".
 std::string scaleText(double denominator);
 
 /// "1:50", "50", "1/4\" = 1'", "1/4 in = 1 ft". Refused: anything larger than the thing itself or smaller

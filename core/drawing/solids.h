@@ -7,6 +7,7 @@
 
 #include "clearance/assessment.h"
 #include "drawing/layers.h"
+#include "drawing/swing_surface.h"
 #include "drawing/views.h"
 #include "job/job.h"
 
@@ -25,12 +26,23 @@ struct SceneSolid {
 };
 
 struct SceneOptions {
-  ViewOptions zones;           ///< which zones are shown
+  ViewOptions zones;             ///< which zones are shown
   std::optional<double> moment;  ///< golfers stand at this moment of the swing; absent: at address
   bool ceiling = true;
 };
 
 /// Everything that the 3D view shows and that exports write, opaque solids first. Pure.
-std::vector<SceneSolid> sceneSolids(const Job& job, const Assessment& assessment, const SceneOptions& options);
+std::vector<SceneSolid> sceneSolids(const Job& job, const Assessment& assessment,
+                                    const SceneOptions& options);
+
+/// sceneSolids() for job after job: keeps the surfaces of swings that did not change. It never gives another
+/// answer. One thread at a time.
+class SceneBuilder {
+ public:
+  std::vector<SceneSolid> build(const Job& job, const Assessment& assessment, const SceneOptions& options);
+
+ private:
+  detail::SwingSurfaces surfaces_;
+};
 
 }  // namespace baywright

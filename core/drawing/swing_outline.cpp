@@ -61,6 +61,14 @@ PolygonSet regionOf(const std::vector<SwingCapsule>& capsules, SwingSight sight)
   return merged(std::move(sets));
 }
 
+// From the side nothing of a swing shows under the floor, not even its clearance.
+PolygonSet aboveFloor(const PolygonSet& set, SwingSight sight) {
+  if (sight == SwingSight::FromAbove) return set;
+  constexpr double kFar = 100;
+  return intersectionOf(set, {Polygon{{{-kFar, 0}, {kFar, 0}, {kFar, kFar}, {-kFar, kFar}}, {}}})
+      .value_or(set);
+}
+
 // Holes smaller than a hand's breadth are gaps between capsules, not places to be.
 constexpr double kSmallestHole_m2 = 0.01;
 
@@ -84,10 +92,11 @@ std::vector<Ring> ringsOf(const PolygonSet& set) {
 SwingOutline outlineOf(const Swing& swing, SwingSight sight, double clearance) {
   const PolygonSet expected = regionOf(swing.expected.capsules, sight);
   SwingOutline outline;
-  outline.expected = ringsOf(expected);
-  outline.clearance = ringsOf(offsetOf(expected, clearance, OffsetCorner::Round).value_or(PolygonSet{}));
-  outline.fullExtension = ringsOf(regionOf(swing.fullExtension.capsules, sight));
-  outline.address = ringsOf(regionOf(poseAt(swing, 0), sight));
+  const auto ringsAbove = [&](const PolygonSet& set) { return ringsOf(aboveFloor(set, sight)); };
+  outline.expected = ringsAbove(expected);
+  outline.clearance = ringsAbove(offsetOf(expected, clearance, OffsetCorner::Round).value_or(PolygonSet{}));
+  outline.fullExtension = ringsAbove(regionOf(swing.fullExtension.capsules, sight));
+  outline.address = ringsAbove(regionOf(poseAt(swing, 0), sight));
   return outline;
 }
 

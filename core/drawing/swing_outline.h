@@ -13,7 +13,8 @@ namespace baywright {
 enum class SwingSight { FromAbove, DownRange, FromTheSide };
 
 /// A swing seen along one axis, as regions in the two other coordinates of the swing frame: (d, r) from
-/// above, (r, u) down-range, (d, u) from the side; metres. Outer rings counter-clockwise, holes clockwise.
+/// above, (r, u) down-range, (d, u) from the side, these two cut off at the floor; metres. Outer rings
+/// counter-clockwise, holes clockwise.
 struct SwingOutline {
   std::vector<Ring> expected;
   std::vector<Ring> clearance;      ///< the expected one grown by the required clearance

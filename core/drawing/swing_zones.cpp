@@ -6,15 +6,12 @@
 #include "drawing/marks.h"
 
 namespace baywright::detail {
-namespace {
-
 bool singledOut(const ViewOptions& options, Id golfer) {
   return options.shown.empty() ||
          std::find(options.shown.begin(), options.shown.end(), golfer) != options.shown.end();
 }
 
-// True for the zone that stands for its golfer.
-bool isWorst(const std::vector<SwingZone>& zones, const SwingZone& zone) {
+bool isWorstOfGolfer(const std::vector<SwingZone>& zones, const SwingZone& zone) {
   const SwingZone* worst = &zone;
   for (const SwingZone& other : zones) {
     if (other.golfer != zone.golfer || !other.swing) continue;
@@ -24,8 +21,6 @@ bool isWorst(const std::vector<SwingZone>& zones, const SwingZone& zone) {
   return worst == &zone;
 }
 
-}  // namespace
-
 void drawSwings(Board& board, const ViewInput& input, SwingSight sight,
                 const std::function<std::vector<Ring>(const std::vector<Ring>&, const SwingZone&)>& place) {
   for (const SwingZone& zone : input.assessment.swings) {
@@ -34,7 +29,7 @@ void drawSwings(Board& board, const ViewInput& input, SwingSight sight,
     const auto add = [&](Layer layer, const std::vector<Ring>& rings) {
       board.add(areaOf(layer, place(rings, zone), Fill::None, zone.golfer));
     };
-    if (!singledOut(input.options, zone.golfer) || !isWorst(input.assessment.swings, zone)) {
+    if (!singledOut(input.options, zone.golfer) || !isWorstOfGolfer(input.assessment.swings, zone)) {
       if (input.options.swing) add(Layer::Swing, outline.expected);
       continue;
     }

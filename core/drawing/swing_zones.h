@@ -8,6 +8,13 @@
 
 namespace baywright::detail {
 
+/// True for golfers that the options single out; all when they name none.
+bool singledOut(const ViewOptions& options, Id golfer);
+
+/// True for the zone that stands for its golfer: the one with the worst verdict, the first in the bag among
+/// equals. Zones without a swing do not count.
+bool isWorstOfGolfer(const std::vector<SwingZone>& zones, const SwingZone& zone);
+
 /// All swings as one view sees them: the bound dashed, the required clearance as a thin outline, the expected
 /// envelope as a soft area hatched by its verdict. Each golfer shows the club with the worst verdict, the
 /// first in the bag among equals, and of the others the outline only. Golfers that the options do not single

@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
+#include <array>
+#include <optional>
+
 #include "drawing/marks.h"
 #include "drawing/page_furniture.h"
 #include "drawing/sheet_blocks.h"
@@ -8,7 +11,9 @@ namespace baywright::detail {
 namespace {
 
 constexpr double kRow = kTitleBlockHeight / 4;
-constexpr double kPad = 1.2;
+constexpr double kPad = 1.0;
+constexpr double kUnderName = 1.5;
+constexpr double kLineSpacing = 1.6;
 
 // Columns: owner | creator, title | number, scale.
 constexpr double kLeft = 55;
@@ -28,24 +33,42 @@ PageBox cellBox(double left, double right, double rowFromBottom, double rows) {
   return {Vec2(left, rowFromBottom * kRow), Vec2(right, (rowFromBottom + rows) * kRow)};
 }
 
+// Lines of the value at that height, as many as the field holds; nullopt when it needs more.
+std::optional<std::vector<std::string>> linesOf(const Field& field, double height, FontFace face) {
+  auto lines = wrapText(field.value, height, field.box.sizes().x() - 2 * kPad, face);
+  const double room = field.box.sizes().y() - kPad - kBodyText - kUnderName;
+  if (static_cast<double>(lines.size()) * height * kLineSpacing > room + height) return std::nullopt;
+  return lines;
+}
+
 Linework fieldMarks(const Field& field) {
   Linework marks;
   marks.paths.push_back(rectangle(Layer::Labels, field.box));
   const double left = field.box.min().x() + kPad;
-  const double width = field.box.sizes().x() - 2 * kPad;
-  Text name = textAt(Layer::Labels, {left, field.box.max().y() - kPad - kBodyText}, std::string(field.name));
-  name.heightMm = kBodyText;
-  marks.texts.push_back(std::move(name));
+  double baseline = field.box.max().y() - kPad - kBodyText;
+  const auto add = [&](std::string text, double height, FontFace face) {
+    Text mark = textAt(Layer::Labels, {left, baseline}, std::move(text));
+    mark.heightMm = height;
+    mark.bold = face == FontFace::Bold;
+    marks.texts.push_back(std::move(mark));
+  };
+  add(std::string(field.name), kBodyText, FontFace::Regular);
+  if (field.value.empty()) return marks;
 
-  const FontFace face = field.bold ? FontFace::Bold : FontFace::Regular;
   // A value that is too long is set smaller before it is cut.
+  const FontFace face = field.bold ? FontFace::Bold : FontFace::Regular;
   double height = field.valueHeight;
-  if (textWidthMm(field.value, height, face) > width) height = kBodyText;
-  Text value = textAt(Layer::Labels, {left, field.box.min().y() + kPad + 0.4},
-                      fitText(field.value, height, width, face));
-  value.heightMm = height;
-  value.bold = field.bold;
-  if (!value.text.empty()) marks.texts.push_back(std::move(value));
+  auto lines = linesOf(field, height, face);
+  if (!lines) {
+    height = kBodyText;
+    lines = linesOf(field, height, face);
+  }
+  if (!lines) lines = {fitText(field.value, height, field.box.sizes().x() - 2 * kPad, face)};
+  baseline -= kUnderName + height;
+  for (std::string& line : *lines) {
+    add(std::move(line), height, face);
+    baseline -= height * kLineSpacing;
+  }
   return marks;
 }
 
