@@ -58,14 +58,15 @@ Closest signedClosest(const Shape& first, const ConvexPolyhedron& second) {
   const double size = std::max(detail::sizeOf(first), detail::sizeOf(second));
   const Separation best = separationOf(first, second);
   if (best.gap > 0) {
-    const NearestPair pair = detail::nearestPair(first, second);
+    const NearestPair pair = detail::nearestPair(first, second, best.gap);
     // A gap that is mere rounding may leave no face facing the other shape; then they touch.
     if (pair.found()) return detail::closestFrom(pair, size, best.normal);
   }
 
   // Moved out along the escape until well clear, the shapes are nearest where they will touch.
   const double clear = -best.gap + second.bounds().size().maxCoeff();
-  const NearestPair touch = detail::nearestPair(shifted(first, clear * best.normal), second);
+  const NearestPair touch =
+      detail::nearestPair(shifted(first, clear * best.normal), second, clear + best.gap);
   return detail::overlapFrom(-best.gap, best.normal, touch.onSecond);
 }
 

@@ -176,7 +176,11 @@ Result<HomographyFit> homographyFrom(std::span<const PointPair> given) {
 
   HomographyFit fit{scaled(matrix, *sign), 0, solution.condition};
   double squares = 0;
-  for (const PointPair& pair : given) squares += (*mapped(fit.map, pair.from) - pair.to).squaredNorm();
+  for (const PointPair& pair : given) {
+    const auto image = mapped(fit.map, pair.from);
+    if (!image) return tl::unexpected(image.error());
+    squares += (*image - pair.to).squaredNorm();
+  }
   fit.rms = std::sqrt(squares / static_cast<double>(given.size()));
   return fit;
 }

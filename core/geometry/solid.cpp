@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "geometry/solid.h"
 
+#include <cmath>
+
 #include "geometry/triangulation.h"
 
 namespace baywright {
@@ -21,6 +23,8 @@ Result<std::vector<ConvexPolyhedron>> prismPieces(const Prism& prism) {
   if (!rings) return tl::unexpected(rings.error());
   std::vector<ConvexPolyhedron> pieces;
   for (const Ring& ring : *rings) {
+    // Beside an almost straight corner a piece may be a sliver that is no body.
+    if (simplified(ring, ConvexPolyhedron::kMinimumThickness).empty()) continue;
     auto piece = convexPrismFrom({ring, prism.bottom, prism.top});
     if (!piece) return tl::unexpected(piece.error());
     pieces.push_back(std::move(*piece));

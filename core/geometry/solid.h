@@ -16,8 +16,9 @@ using Solid = std::variant<ConvexPolyhedron, Cylinder>;
 /// The cylinder, if it has a length of at least ConvexPolyhedron::kMinimumThickness and as large a diameter.
 Result<Solid> solidFrom(const Cylinder& cylinder);
 
-/// The prism over any simple outline, convex or not, as convex bodies that share faces and fill it exactly.
-/// Refused with a sentence: outlines that cross or touch themselves, planes that cross inside the outline.
+/// The prism over any simple outline, convex or not, as convex bodies that share faces and fill it (but for
+/// slivers thinner than ConvexPolyhedron::kMinimumThickness). Refused with a sentence: outlines that cross or
+/// touch themselves, planes that cross inside the outline.
 Result<std::vector<ConvexPolyhedron>> prismPieces(const Prism& prism);
 
 Aabb3 boundsOf(const Solid& solid);

@@ -24,7 +24,16 @@ bool FaceFoot::contains(const Vec3& p) const {
   return true;
 }
 
-NearestPair nearestPair(const Segment3& segment, const ConvexPolyhedron& body) {
+namespace {
+
+/// Whether a pair found is as near as can be, but for rounding.
+bool reaches(const NearestPair& pair, double gap) {
+  return pair.squared <= gap * gap * (1 + 2 * kTouching);
+}
+
+}  // namespace
+
+NearestPair nearestPair(const Segment3& segment, const ConvexPolyhedron& body, double gap) {
   const FacingFaces facing(body, [&](const Vec3& n) { return spanOf(segment, n).high; });
   NearestPair best;
   facing.forEachFace([&](const ConvexPolyhedron::Face& face) {
@@ -33,6 +42,7 @@ NearestPair nearestPair(const Segment3& segment, const ConvexPolyhedron& body) {
       if (face.normal.dot(end) >= face.offset && foot.contains(end)) best.offer(end, foot.of(end));
     }
   });
+  if (reaches(best, gap)) return best;
   const SegmentProbe probe(segment);
   facing.forEachEdge([&](const Vec3& from, const Vec3& to) { probe.offerEdge(best, from, to); });
   for (const Vec3& vertex : body.vertices()) probe.offerVertex(best, vertex);
@@ -55,13 +65,14 @@ void offerFeet(NearestPair& best, const ConvexPolyhedron& first, const ConvexPol
 
 }  // namespace
 
-NearestPair nearestPair(const ConvexPolyhedron& first, const ConvexPolyhedron& second) {
+NearestPair nearestPair(const ConvexPolyhedron& first, const ConvexPolyhedron& second, double gap) {
   const FacingFaces ofFirst(first, [&](const Vec3& n) { return spanOf(second, n).high; });
   const FacingFaces ofSecond(second, [&](const Vec3& n) { return spanOf(first, n).high; });
   NearestPair best;
   offerFeet(best, second, first, ofFirst);
   std::swap(best.onFirst, best.onSecond);
   offerFeet(best, first, second, ofSecond);
+  if (reaches(best, gap)) return best;
   ofFirst.forEachEdge([&](const Vec3& a, const Vec3& b) {
     const SegmentProbe probe({a, b});
     ofSecond.forEachEdge([&](const Vec3& from, const Vec3& to) { probe.offerEdge(best, from, to); });

@@ -81,9 +81,10 @@ struct FaceFoot {
   Vec3 of(const Vec3& p) const { return p - (face.normal.dot(p) - face.offset) * face.normal; }
 };
 
-/// Nearest points of shapes that do not overlap.
-NearestPair nearestPair(const Segment3& segment, const ConvexPolyhedron& body);
-NearestPair nearestPair(const ConvexPolyhedron& first, const ConvexPolyhedron& second);
+/// Nearest points of shapes that do not overlap, known to be at least `gap` apart: a pair as near as that
+/// ends the search.
+NearestPair nearestPair(const Segment3& segment, const ConvexPolyhedron& body, double gap);
+NearestPair nearestPair(const ConvexPolyhedron& first, const ConvexPolyhedron& second, double gap);
 
 /// Largest absolute coordinate.
 inline double sizeOf(const ConvexPolyhedron& body) {

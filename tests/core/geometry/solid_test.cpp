@@ -35,6 +35,17 @@ TEST(PrismPieces, CoverTheOutlineAndNothingElse) {
   }
 }
 
+TEST(PrismPieces, LeaveOutSliversBesideAlmostStraightCorners) {
+  for (const double dent : {1e-12, 1e-9, 1e-8, 1e-7, 5e-7, 2e-6, 1e-4}) {
+    const Ring outline{{0, 0}, {2, dent}, {4, 0}, {4, 1}, {1, 1}, {1, 3}, {0, 3}};
+    const auto pieces = prismPieces({outline, SlopedPlane::level(0), SlopedPlane::level(1)});
+    ASSERT_TRUE(pieces) << dent << ": " << pieces.error().sentence();
+    double volume = 0;
+    for (const auto& piece : *pieces) volume += piece.volume();
+    EXPECT_NEAR(volume, 6 - 2 * dent, 4e-6);
+  }
+}
+
 TEST(PrismPieces, RefuseACrossingOutline) {
   const auto pieces =
       prismPieces({{{0, 0}, {1, 1}, {1, 0}, {0, 1}}, SlopedPlane::level(0), SlopedPlane::level(1)});
