@@ -15,6 +15,11 @@ int main(int argc, char** argv) {
     if (qEnvironmentVariableIsEmpty("DISPLAY") && qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY")) {
       qputenv("QT_QPA_PLATFORM", "offscreen");
     }
+    // Commands say in their own sentences what is wrong; the toolkit's remarks about the machine are not
+    // among them.
+    qInstallMessageHandler([](QtMsgType type, const QMessageLogContext&, const QString& message) {
+      if (type == QtFatalMsg) std::cerr << message.toStdString() << std::endl;
+    });
     const QGuiApplication application(argc, argv);
     return *baywright::runCommand(typed, {std::cout, std::cerr});
   }

@@ -55,6 +55,7 @@ QImage sceneImage(const Job& job, const Assessment& assessment, QSize size) {
   OrbitCamera camera;
   camera.yaw = static_cast<float>(job.option().placement.bay.heading * 180 / kPi) - 30;
   camera.fit(sceneBounds(solids), size);
+  camera.distance *= 0.75F;  // the ball around a room is larger than what is seen of it
   renderer.setCamera(camera);
   return renderer.settledImage();
 }

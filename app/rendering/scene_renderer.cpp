@@ -97,7 +97,23 @@ struct SceneRenderer::Nodes {
   void makeTarget(QSize size);
 };
 
+namespace {
+
+/// Qt3D chooses its shaders by the context, and makes the context from the default format.
+QSurfaceFormat sceneFormat() {
+  QSurfaceFormat format = QSurfaceFormat::defaultFormat();
+  format.setVersion(3, 3);
+  format.setProfile(QSurfaceFormat::CoreProfile);
+  format.setDepthBufferSize(24);
+  format.setStencilBufferSize(8);
+  format.setSamples(0);
+  return format;
+}
+
+}  // namespace
+
 SceneRenderer::Nodes::Nodes() {
+  QSurfaceFormat::setDefaultFormat(sceneFormat());
   surface.setFormat(QSurfaceFormat::defaultFormat());
   surface.create();
   engine.registerAspect(new QRenderAspect);

@@ -93,12 +93,11 @@ void SolidEntity::setColour(const QColor& colour, double opacity) {
       addComponent(opaque_);
     }
   }
-  const QColor ambient =
-      QColor::fromRgbF(0.55F * colour.redF(), 0.55F * colour.greenF(), 0.55F * colour.blueF());
-  opaque_->setAmbient(ambient);
+  // Qt's Phong multiplies the ambient colour by the diffuse one.
+  opaque_->setAmbient(QColor(140, 140, 140));
   opaque_->setDiffuse(colour);
-  seeThrough_->setAmbient(colour);
-  seeThrough_->setDiffuse(ambient);
+  seeThrough_->setAmbient(QColor(215, 215, 215));
+  seeThrough_->setDiffuse(colour);
   seeThrough_->setAlpha(static_cast<float>(opacity));
 }
 

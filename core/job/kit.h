@@ -34,7 +34,7 @@ struct Screen {
   double travel = 0.30;  ///< how far a hard shot pushes it back
   double gain = 1.0;     ///< luminance relative to a perfect diffuser
   /// Ball speed after over before, along the normal. No published figure, to be measured.
-  double restitution = 0.15;
+  double restitution = 0.04;
 
   bool operator==(const Screen&) const = default;
 };

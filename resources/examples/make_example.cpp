@@ -93,20 +93,20 @@ Result<Job> room(Job job) {
   const auto then = [&](auto edit) {
     if (result) result = edit(std::move(*result));
   };
-  then([](Job j) { return removeThing(j, j.room.ceiling.front().id); });
   then([](Job j) {
-    return addCeilingPart(
-        std::move(j),
-        ceiling("Flat ceiling", {{1.3, 0}, {6.4, 0}, {6.4, 4.2}, {5.2, 4.2}, {5.2, 7.4}, {1.3, 7.4}}, 2.85,
-                Vec2(0, 0)));
+    CeilingPart flat =
+        ceiling("Flat ceiling", {{1.0, 0}, {6.4, 0}, {6.4, 4.2}, {5.2, 4.2}, {5.2, 7.4}, {1.0, 7.4}}, 2.85,
+                Vec2(0, 0));
+    flat.id = j.room.ceiling.front().id;
+    return setCeilingPart(std::move(j), flat);
   });
   then([](Job j) {
-    return addCeilingPart(std::move(j), ceiling("Under the roof", {{0, 0}, {1.3, 0}, {1.3, 7.4}, {0, 7.4}},
-                                                2.10, Vec2(0.75 / 1.3, 0)));
+    return addCeilingPart(std::move(j), ceiling("Roof slope", {{0, 0}, {1.0, 0}, {1.0, 7.4}, {0, 7.4}}, 2.20,
+                                                Vec2(0.65 / 1.0, 0)));
   });
   then([](Job j) {
     Opening door = opening(j, "A", OpeningKind::SectionalDoor, "Garage door", 1.2, 4.0, 0, 2.2);
-    door.trackHeadroom = 0.3;
+    door.trackHeadroom = 0.4;
     door.trackDepth = 2.7;
     return addOpening(std::move(j), door);
   });
@@ -124,7 +124,7 @@ Result<Job> room(Job job) {
   });
   then([](Job j) {
     return addFixture(std::move(j),
-                      box("Door opener", FixtureKind::Opener, {{3.2, 2.9}, 0, 0.35, 0.45}, 2.5, 2.8));
+                      box("Door opener", FixtureKind::Opener, {{3.2, 3.2}, 0, 0.35, 0.45}, 2.55, 2.82));
   });
   then([](Job j) {
     Fixture light = box("Tube light", FixtureKind::Light, {{4.9, 2.2}, 0, 1.2, 0.12}, 2.75, 2.85);
@@ -164,6 +164,7 @@ Result<Job> peopleAndKit(Job job) {
     kit.screen.width = 3.2;
     kit.screen.height = 2.0;
     kit.screen.bottom = 0.35;
+    kit.screen.restitution = 0.04;
     kit.projector.name = "Projector, short throw";
     kit.projector.throwMin = 0.75;
     kit.projector.throwMax = 0.95;
@@ -177,13 +178,13 @@ Result<Job> peopleAndKit(Job job) {
   });
   then([](Job j) {
     Placement place = j.option().placement;
-    place.bay = {Vec2(2.45, 7.0), kPi / 2};
-    place.strikeDistance = 3.1;
-    place.matCentre = Vec2(-3.1, 0);
-    place.monitor = Vec3(-3.1, 0.55, 0);
+    place.bay = {Vec2(2.44, 7.0), kPi / 2};
+    place.strikeDistance = 3.0;
+    place.matCentre = Vec2(-3.0, 0);
+    place.monitor = Vec3(-5.5, 0, 0);
     place.projector.kind = MountKind::Ceiling;
-    place.projector.lens = Vec3(-2.6, 0, 2.55);
-    place.projector.throwRatio = 0.81;
+    place.projector.lens = Vec3(-2.6, 0, 2.47);
+    place.projector.throwRatio = 0.80;
     return setPlacement(std::move(j), place);
   });
   return result;

@@ -127,8 +127,8 @@ def draw():
     sheet.line([(-0.07, 2.4), (-0.07, 1.4)], 2)
 
     # Where the ceiling begins to slope.
-    sheet.dashed((1.3, 0), (1.3, 7.4), 1)
-    sheet.text(0.75, 6.75, "slope to 2.10", 0.14)
+    sheet.dashed((1.0, 0), (1.0, 7.4), 1)
+    sheet.text(0.5, 6.75, "slope to 2.20", 0.11)
     sheet.text(3.3, 3.55, "GARAGE", 0.3)
     sheet.text(3.3, 3.15, "ceiling 2.85", 0.17)
 
