@@ -176,18 +176,23 @@ std::optional<Vec2> View::pixelsOf(const PlanScan& scan) const {
 }
 
 void View::fit() {
-  // Texts and dimension lines keep their size, so what they take up depends on the scale: once more at the
-  // new one.
-  for (int round = 0; round < 2; ++round) {
-    auto box = inkExtent(linework(), reach().unitsPerMm).value_or(Eigen::AlignedBox2d());
-    if (kind_ == ViewKind::Plan) {
-      for (const PlanScan& scan : document_.job().planScans) {
-        const auto pixels = pixelsOf(scan);
-        if (!scan.visible || !pixels) continue;
-        for (const Vec2& corner : scanOutline(scan, *pixels)) box.extend(corner);
-      }
+  Eigen::AlignedBox2d drawn = linework().extent().value_or(Eigen::AlignedBox2d());
+  if (kind_ == ViewKind::Plan && document_.job().room.walls.empty()) {
+    for (const PlanScan& scan : document_.job().planScans) {
+      const auto pixels = pixelsOf(scan);
+      if (!scan.visible || !pixels) continue;
+      for (const Vec2& corner : scanOutline(scan, *pixels)) drawn.extend(corner);
     }
-    zoomTo(box);
+  }
+  zoomTo(drawn);
+  if (!drawn.isEmpty()) {
+    // Texts and dimension lines keep their size, so what they take up is known only at a scale. In a small
+    // view they may not push the drawing itself below two thirds of it.
+    constexpr double kMostAround = 0.25;
+    const Vec2 around = kMostAround * drawn.sizes();
+    const Eigen::AlignedBox2d most(drawn.min() - around, drawn.max() + around);
+    const auto inked = inkExtent(linework(), reach().unitsPerMm);
+    zoomTo(inked ? drawn.merged(most.intersection(*inked)) : drawn);
   }
   fitted_ = true;
 }

@@ -39,6 +39,10 @@ int groupOf(const Thing& thing, const Job& job) {
   return -1;
 }
 
+bool isOwned(const Thing& thing) {
+  return thing.kind == ThingKind::Club || thing.kind == ThingKind::Opening;
+}
+
 }  // namespace
 
 JobTreeModel::JobTreeModel(Document& document, QObject* parent)
@@ -53,9 +57,19 @@ std::vector<JobTreeModel::Group> JobTreeModel::groupsOf(const Job& job) const {
   groups[kKit] = {tr("Kit"), {}, {}};
   groups[kOptions] = {tr("Options"), {}, {}};
   groups[kScans] = {tr("Scans"), tr("Open a plan or a 3D scan to work over."), {}};
-  for (Thing& thing : allThings(job)) {
-    if (const int group = groupOf(thing, job); group >= 0)
+  // What belongs to a thing stands right after it: clubs after their golfer, doors after their wall.
+  const std::vector<Thing> things = allThings(job);
+  const auto put = [&](const Thing& thing) {
+    if (const int group = groupOf(thing, job); group >= 0) {
       groups[static_cast<std::size_t>(group)].things.push_back(thing);
+    }
+  };
+  for (const Thing& thing : things) {
+    if (isOwned(thing)) continue;
+    put(thing);
+    for (const Thing& other : things) {
+      if (isOwned(other) && other.owner == thing.id) put(other);
+    }
   }
   return groups;
 }
@@ -142,9 +156,9 @@ QVariant JobTreeModel::data(const QModelIndex& index, int role) const {
   switch (role) {
     case Qt::DisplayRole: {
       const QString name = QString::fromStdString(thing->name);
-      const bool isOwned = thing->kind == ThingKind::Club || thing->kind == ThingKind::Opening;
       const bool isActive = thing->kind == ThingKind::Option && thing->id == document_.job().option().id;
-      return (isOwned ? QStringLiteral("    ") : QString()) + name + (isActive ? tr("  (shown)") : QString());
+      return (isOwned(*thing) ? QStringLiteral("    ") : QString()) + name +
+             (isActive ? tr("  (shown)") : QString());
     }
     case Qt::EditRole:
       return QString::fromStdString(thing->name);

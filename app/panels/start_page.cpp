@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QPainter>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "panels/room_form.h"
@@ -38,7 +39,16 @@ QVBoxLayout* addCard(QHBoxLayout* row, const QString& heading, const QString& se
 }  // namespace
 
 StartPage::StartPage(Document& document, QWidget* parent) : QWidget(parent) {
-  auto* page = new QVBoxLayout(this);
+  auto* content = new QWidget;
+  auto* scroll = new QScrollArea;
+  scroll->setWidget(content);
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setBackgroundRole(QPalette::Base);
+  auto* around = new QVBoxLayout(this);
+  around->setContentsMargins(0, 0, 0, 0);
+  around->addWidget(scroll);
+  auto* page = new QVBoxLayout(content);
   page->addStretch(1);
   auto* question = new QLabel(tr("How do you want to bring in the room?"));
   QFont large = question->font();

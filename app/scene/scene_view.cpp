@@ -67,7 +67,7 @@ void SceneView::updateScene() {
 void SceneView::fitToRoom() {
   fitted_ = true;
   camera_.fit(sceneBounds(solids_), size());
-  camera_.distance *= 0.82F;  // the ball around a room is larger than what is seen of it
+  camera_.distance *= 0.75F;  // the ball around a room is larger than what is seen of it
   setCamera(camera_);
 }
 
@@ -149,6 +149,11 @@ void SceneView::paintEvent(QPaintEvent*) {
   } else {
     painter.setRenderHint(QPainter::SmoothPixmapTransform);
     painter.drawImage(rect(), image_);
+  }
+  if (document_.job().room.walls.empty()) {
+    painter.setPen(palette().color(QPalette::PlaceholderText));
+    painter.drawText(rect(), Qt::AlignCenter, tr("The room in 3D, once there is one."));
+    return;
   }
   painter.setRenderHint(QPainter::Antialiasing);
   paintTightestPoints(painter);

@@ -61,7 +61,7 @@ void MainWindow::makeMenus() {
     action->setObjectName(QString::fromLatin1(row.name));
     action->setShortcut(row.shortcut);
     action->setStatusTip(actionText(row.help));
-    action->setProperty("icon", QString::fromLatin1(row.icon));
+    action->setProperty("iconName", QString::fromLatin1(row.icon));
     if (row.name == std::string_view("open")) {
       recent_ = menu->addMenu(tr("Open &recent"));
       fillRecent();
@@ -146,7 +146,7 @@ void MainWindow::makeToolBar() {
     action->setCheckable(true);
     action->setData(static_cast<int>(row.kind));
     action->setToolTip(tr("%1 Key %2.").arg(toolText(row.help), QString::fromLatin1(row.shortcut)));
-    action->setProperty("icon", QString::fromLatin1(row.icon));
+    action->setProperty("iconName", QString::fromLatin1(row.icon));
     action->setObjectName(QStringLiteral("tool%1").arg(static_cast<int>(row.kind)));
     toolGroup_->addAction(action);
   }
@@ -169,7 +169,7 @@ void MainWindow::showTools() {
 
 void MainWindow::tintIcons() {
   for (QAction* action : findChildren<QAction*>()) {
-    const QString name = action->property("icon").toString();
+    const QString name = action->property("iconName").toString();
     if (!name.isEmpty()) action->setIcon(icon(name, palette()));
   }
   if (QAction* undo = findChild<QAction*>(QStringLiteral("undo")))

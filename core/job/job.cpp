@@ -30,6 +30,12 @@ Job newJob() {
   option.kit.monitor.name = "Launch monitor";
   option.kit.projector.id = job.takeId();
   option.kit.projector.name = "Projector";
+  // A picture that fits the screen: 16:9, thrown from 3.6 m, hung so that its middle is the screen's.
+  option.kit.screen.width = 3.0;
+  option.kit.screen.height = 1.68;
+  option.kit.screen.bottom = 0.55;
+  option.placement.projector.throwRatio = 1.18;
+  option.placement.projector.lens = Vec3(-3.6, 0, 2.25);
   job.activeOption = option.id;
   job.options.push_back(option);
   return job;
