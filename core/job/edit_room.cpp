@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "geometry/polygon.h"
+#include "job/bay_start.h"
 #include "job/detail/editing.h"
 #include "job/detail/outline_edit.h"
 #include "job/room_geometry.h"
@@ -25,8 +26,13 @@ bool allFinite(const std::vector<Vec2>& corners) {
 Result<Job> setRoomOutline(Job job, std::vector<Vec2> corners, Instrument how) {
   if (!allFinite(corners)) return fail("One of the corners is not a finite number.", "room / floor");
   if (signedArea(corners) < 0) std::reverse(corners.begin(), corners.end());
+  const bool isFirst = job.room.walls.empty();
   job.room.walls = detail::wallsOver(corners, how, job);
   detail::dropOrphans(job);
+  for (Option& option : job.options) {
+    if (isFirst && option.placement.bay == BayPose{})
+      option.placement.bay = startingPose(job.room, option.kit.frame);
+  }
   if (!corners.empty() && job.room.ceiling.empty()) {
     CeilingPart part;
     part.id = job.takeId();

@@ -17,7 +17,8 @@ namespace baywright {
 /// the room has an outline already, walls keep their id, name and openings: in their order when the number of
 /// corners is the same, else where a wall still starts at the same corner. Openings of walls that are gone go
 /// too. New walls are named "A", "B", ... by the first names that are free. A room without a ceiling gets a
-/// flat one whose height is not measured. No corners at all: back to a room that is not surveyed.
+/// flat one whose height is not measured, and a bay that nobody has placed yet goes where startingPose puts
+/// it. No corners at all: back to a room that is not surveyed.
 Result<Job> setRoomOutline(Job job, std::vector<Vec2> corners, Instrument how);
 
 /// The corner where this wall starts. Its uncertainty stays as it was.

@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "job/bay_start.h"
 #include "job/edit_room.h"
 #include "job/room_geometry.h"
 #include "job/validate.h"
@@ -83,11 +84,6 @@ void addCeiling(Job& job, const SteppedCeiling& ceiling, const Vec2& floorSize) 
   job.room.ceiling.push_back(strip);
 }
 
-/// In the middle of the floor, facing along its longer side.
-BayPose middlePose(const Vec2& floorSize) {
-  return {floorSize / 2, floorSize.x() >= floorSize.y() ? 0 : kPi / 2};
-}
-
 }  // namespace
 
 Result<Job> startRoom(Job job, const FloorStart& floor, const CeilingStart& ceiling) {
@@ -100,11 +96,13 @@ Result<Job> startRoom(Job job, const FloorStart& floor, const CeilingStart& ceil
   job.room = Room{job.room.name, {}, {}, {}, {}};
   job.measurements.clear();
   std::visit([&](const auto& start) { addCeiling(job, start, floorSize); }, ceiling);
-  if (!job.options.empty()) job.option().placement.bay = middlePose(floorSize);
 
   auto made = setRoomOutline(std::move(job), std::visit([](const auto& f) { return cornersOf(f); }, floor),
                              length.how);
   if (!made) return made;
+  if (!made->options.empty()) {
+    made->option().placement.bay = startingPose(made->room, made->option().kit.frame);
+  }
   for (Wall& wall : made->room.walls) wall.startCovariance = covarianceOf(length, width);
   return validated(std::move(*made));
 }

@@ -49,8 +49,8 @@ struct SteppedCeiling {
 
 using CeilingStart = std::variant<FlatCeiling, SlopedCeiling, SteppedCeiling>;
 
-/// The job with this room in place of the one it has, fixtures and openings gone, and the bay in the middle
-/// of the floor facing along its longer side. Sizes and heights keep their instruments. Refused with a
+/// The job with this room in place of the one it has, fixtures and openings gone, and the bay where
+/// startingPose puts it. Sizes and heights keep their instruments. Refused with a
 /// sentence: sizes that are no room, a cut as large as the floor.
 Result<Job> startRoom(Job job, const FloorStart& floor, const CeilingStart& ceiling);
 

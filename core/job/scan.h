@@ -13,7 +13,7 @@ namespace baywright {
 /// Bytes of a file that somebody brought, kept as they came. Shared and never changed, so that copying a job
 /// is cheap; two are equal when they are the same object.
 struct Blob {
-  std::string fileName;  ///< base name only, for people
+  std::string fileName;  ///< base name only, never a path
   std::string bytes;
 };
 using BlobPtr = std::shared_ptr<const Blob>;

@@ -63,6 +63,14 @@ void checkMeasurement(ProblemList& problems, const Room& room, const Measurement
     problems.length("reading", m.value, {m.kind == MeasurementKind::Offset ? -1000.0 : 0.0, 1000}, where);
 }
 
+/// Somebody may take the original out again under its name: that must not lead anywhere.
+void checkFileName(ProblemList& problems, const BlobPtr& file, const std::string& where) {
+  if (!file) return;
+  const std::string& name = file->fileName;
+  if (name.empty() || name == "." || name == ".." || name.find_first_of("/\\\n") != std::string::npos)
+    problems.add("The scan's file has a name that is none, or a path: \"" + name + "\".", where);
+}
+
 }  // namespace
 
 std::vector<Problem> checkRecord(const Job& job) {
@@ -78,6 +86,7 @@ std::vector<Problem> checkScans(const Job& job) {
   ProblemList problems(job.units);
   for (const PlanScan& scan : job.planScans) {
     const std::string where = "planScans / " + scan.name;
+    checkFileName(problems, scan.file, where);
     if (!inverse(Homography{scan.worldFromPixel}))
       problems.add("The picture's scale and position squeeze it flat.", where, "Set its scale again.");
     problems.number("opacity", scan.opacity, {0, 1}, where);
@@ -86,6 +95,7 @@ std::vector<Problem> checkScans(const Job& job) {
   }
   for (const RoomScan& scan : job.roomScans) {
     const std::string where = "roomScans / " + scan.name;
+    checkFileName(problems, scan.file, where);
     problems.length("accuracy", scan.sigma, limits::kScanSigma, where);
     if (scan.mesh && scan.points)
       problems.add("The scan has both triangles and points, but must have one of them.", where);

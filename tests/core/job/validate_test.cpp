@@ -206,6 +206,12 @@ INSTANTIATE_TEST_SUITE_P(
                 j.planScans[0].opacity = 1.2;
               },
               "opacity is 1.200"},
+        Fault{"PathForAFileName",
+              [](Job& j) {
+                j.planScans.emplace_back().id = j.takeId();
+                j.planScans[0].file = std::make_shared<const Blob>(Blob{"../../plan.png", ""});
+              },
+              "a path: \"../../plan.png\""},
         Fault{"FlatPlan",
               [](Job& j) {
                 j.planScans.emplace_back().id = j.takeId();
