@@ -175,19 +175,34 @@ std::optional<Vec2> View::pixelsOf(const PlanScan& scan) const {
   return Vec2(size.width(), size.height());
 }
 
-void View::fit() {
-  Eigen::AlignedBox2d drawn = linework().extent().value_or(Eigen::AlignedBox2d());
-  if (kind_ == ViewKind::Plan && document_.job().room.walls.empty()) {
-    for (const PlanScan& scan : document_.job().planScans) {
-      const auto pixels = pixelsOf(scan);
-      if (!scan.visible || !pixels) continue;
-      for (const Vec2& corner : scanOutline(scan, *pixels)) drawn.extend(corner);
+Eigen::AlignedBox2d View::drawnExtent() const {
+  // Of what is there, not of its texts and dimension lines: how far out those lie depends on the scale.
+  Eigen::AlignedBox2d drawn;
+  for (const Path& path : linework().paths) {
+    for (const std::vector<Vec2>& ring : path.rings) {
+      for (const Vec2& point : ring) drawn.extend(point);
     }
   }
-  zoomTo(drawn);
+  if (kind_ != ViewKind::Plan || !document_.job().room.walls.empty()) return drawn;
+  for (const PlanScan& scan : document_.job().planScans) {
+    const auto pixels = pixelsOf(scan);
+    if (!scan.visible || !pixels) continue;
+    for (const Vec2& corner : scanOutline(scan, *pixels)) drawn.extend(corner);
+  }
+  return drawn;
+}
+
+void View::fit() {
+  // Marks keep their size on the screen, so what they take up in metres is known only at a scale: coming from a very
+  // different one takes a few rounds.
+  constexpr int kRounds = 4;
+  Eigen::AlignedBox2d drawn;
+  for (int round = 0; round < kRounds; ++round) {
+    drawn = drawnExtent();
+    zoomTo(drawn);
+  }
   if (!drawn.isEmpty()) {
-    // Texts and dimension lines keep their size, so what they take up is known only at a scale. In a small
-    // view they may not push the drawing itself below two thirds of it.
+    // In a small view they may not push the drawing itself below two thirds of it.
     constexpr double kMostAround = 0.25;
     const Vec2 around = kMostAround * drawn.sizes();
     const Eigen::AlignedBox2d most(drawn.min() - around, drawn.max() + around);

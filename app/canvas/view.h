@@ -89,6 +89,7 @@ class View : public QWidget, public ToolHost {
   void listen();
   void takeTool(ToolKind kind);
   void giveUp();
+  Eigen::AlignedBox2d drawnExtent() const;
   void showJob();
   void setMap(const ScreenMap& map);
   void stale(Stale what);
