@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "window/main_window.h"
+
+#include <gtest/gtest.h>
+
+#include <QAction>
+#include <QDropEvent>
+#include <QMessageBox>
+#include <QMimeData>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTimer>
+#include <QUrl>
+
+#include "canvas/plan_view.h"
+#include "job/edit.h"
+#include "jobfile/autosave.h"
+#include "panels/message_strip.h"
+#include "support/job_builder.h"
+#include "window/actions.h"
+#include "window/workspace.h"
+
+namespace baywright {
+namespace {
+
+Job smallJob() {
+  return testing::garage(7.0, 6.0).withGolfer(1.8, Hand::Right).withClub().job();
+}
+
+/// Answers the next message box by the button with this role's text.
+void answerNextBox(QMessageBox::StandardButton button) {
+  QTimer::singleShot(0, [button] {
+    auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+    ASSERT_TRUE(box);
+    box->button(button)->click();
+  });
+}
+
+TEST(MainWindow, HasAnActionForEveryRow) {
+  MainWindow window({});
+  for (const ActionRow& row : actionRows())
+    EXPECT_TRUE(window.findChild<QAction*>(QString::fromLatin1(row.name))) << row.name;
+}
+
+TEST(MainWindow, ShowsTheStageThatIsChosen) {
+  MainWindow window({});
+  for (const StageRow& row : stages()) {
+    window.showStage(row.stage);
+    EXPECT_EQ(window.stage(), row.stage);
+    EXPECT_TRUE(
+        window.findChild<QAction*>(QStringLiteral("stage") + QString::fromLatin1(row.name))->isChecked());
+  }
+}
+
+TEST(MainWindow, MarksUnsavedWorkInItsTitle) {
+  MainWindow window({});
+  window.document().startWith(smallJob());
+  EXPECT_FALSE(window.isWindowModified());
+  window.document().change("Move", moveBay(window.document().job(), Vec2(-0.1, 0)));
+  EXPECT_TRUE(window.isWindowModified());
+  window.findChild<QAction*>(QStringLiteral("undo"))->trigger();
+  EXPECT_FALSE(window.isWindowModified());
+}
+
+TEST(MainWindow, AsksBeforeUnsavedWorkIsLost) {
+  MainWindow window({});
+  window.document().startWith(smallJob());
+  window.document().change("Move", moveBay(window.document().job(), Vec2(-0.1, 0)));
+  window.show();
+  answerNextBox(QMessageBox::Cancel);
+  EXPECT_FALSE(window.close());
+  EXPECT_TRUE(window.isVisible());
+  answerNextBox(QMessageBox::Discard);
+  EXPECT_TRUE(window.close());
+}
+
+TEST(MainWindow, TakesADroppedFileOrSaysWhyNot) {
+  QTemporaryDir folder;
+  QFile broken(folder.filePath(QStringLiteral("broken.bayjob")));
+  ASSERT_TRUE(broken.open(QIODevice::WriteOnly));
+  broken.write("nothing");
+  broken.close();
+  MainWindow window({});
+  window.document().startWith(smallJob());
+  const Job before = window.document().job();
+  QMimeData data;
+  data.setUrls({QUrl::fromLocalFile(broken.fileName())});
+  QDropEvent drop(QPointF(10, 10), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+  QApplication::sendEvent(&window, &drop);
+  EXPECT_EQ(window.document().job(), before);
+  EXPECT_FALSE(window.messages().text().isEmpty());
+
+  data.setUrls({QUrl::fromLocalFile(QStringLiteral(BAYWRIGHT_RESOURCES "/examples/orchard-garage.bayjob"))});
+  QDropEvent good(QPointF(10, 10), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+  QApplication::sendEvent(&window, &good);
+  EXPECT_EQ(window.document().job().golfers.size(), 2U);
+}
+
+TEST(MainWindow, OpensTheExampleThatIsBuiltIn) {
+  MainWindow window({});
+  window.files().openExample();
+  EXPECT_EQ(window.document().job().room.walls.size(), 6U);
+  EXPECT_TRUE(window.document().path().isEmpty());
+}
+
+TEST(MainWindow, KeepsUnsavedWorkForTheNextStart) {
+  QTemporaryDir folder;
+  const std::filesystem::path kept = folder.path().toStdString();
+  Document document;
+  RecoveryKeeper keeper(document, kept);
+  document.startWith(smallJob());
+  document.change("Move", moveBay(document.job(), Vec2(-0.1, 0)));
+  keeper.keepNow();
+  int files = 0;
+  for (const auto& entry : std::filesystem::directory_iterator(kept)) files += entry.is_regular_file();
+  EXPECT_GE(files, 1);
+  keeper.forget();
+  files = 0;
+  for (const auto& entry : std::filesystem::directory_iterator(kept)) files += entry.is_regular_file();
+  EXPECT_EQ(files, 0);
+}
+
+TEST(MainWindow, DraggingTheFrameChangesTheCounts) {
+  MainWindow window({});
+  window.resize(1400, 900);
+  window.document().startWith(smallJob());
+  window.showStage(Stage::Place);
+  window.show();
+  const int blocked = window.document().assessment().count(Verdict::Blocked);
+  window.document().change("Move", moveBay(window.document().job(), Vec2(0, 2.4)));
+  window.document().finishAssessment();
+  EXPECT_GT(window.document().assessment().count(Verdict::Blocked), blocked);
+}
+
+}  // namespace
+}  // namespace baywright
