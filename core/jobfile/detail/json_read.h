@@ -13,6 +13,7 @@
 #include "geometry/mesh.h"
 #include "job/enum_names.h"
 #include "job/fields.h"
+#include "job/limits.h"
 
 /// JSON to fields of a job. Internal to `jobfile`.
 namespace baywright::detail {
@@ -45,6 +46,10 @@ class JsonReader {
   template <class T>
   void read(const Json& json, std::vector<T>& list) {
     if (!json.is_array()) return refuse("must be an array");
+    elements_ += json.size();
+    if (elements_ > kMostElements)
+      return refuse("brings the lists of the job to more than " + std::to_string(kMostElements) +
+                    " elements");
     list.clear();
     for (std::size_t i = 0; i < json.size() && !problem_; ++i) {
       list.emplace_back();
@@ -184,6 +189,11 @@ class JsonReader {
     problem_ = Problem{"It " + what + ".", where, {}};
   }
 
+  /// Over all lists. A few bytes of text can ask for a thing of a thousand bytes, so lists are counted before
+  /// anything is made of them.
+  static constexpr std::size_t kMostElements = 10 * limits::kMostThings;
+
+  std::size_t elements_ = 0;
   std::vector<std::string> path_;
   std::vector<std::string> unknown_;
   std::optional<Problem> problem_;

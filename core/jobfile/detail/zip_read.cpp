@@ -101,8 +101,7 @@ Result<std::vector<MemberFacts>> inspected(zip_t* zip, const ArchiveLimits& limi
     if (!facts) return tl::unexpected(facts.error());
     const auto fine = checkMemberName(facts->name).and_then([&] { return checkSize(*facts, limits); });
     if (!fine) return tl::unexpected(fine.error());
-    if (!names.insert(lowered(facts->name)).second)
-      return fail(kNameTwice, facts->name);
+    if (!names.insert(lowered(facts->name)).second) return fail(kNameTwice, facts->name);
     total += facts->size;
     if (total > limits.totalBytes)
       return fail("The file would unpack to more than " + megabytes(limits.totalBytes) + ".");

@@ -27,7 +27,7 @@ TEST(JobArchive, KeepsScansAsTheyCame) {
   PlanScan plan;
   plan.id = job.takeId();
   const std::string bytes = "\x89PNG\r\n\x1a\n" + std::string("\0\1\2", 3) + std::string(100000, 'p');
-  plan.file = std::make_shared<const Blob>(Blob{"Grundriß EG/1.png", bytes});
+  plan.file = std::make_shared<const Blob>(Blob{"Grundriß EG 1.png", bytes});
   job.planScans.push_back(plan);
   RoomScan scan;
   scan.id = job.takeId();
@@ -38,7 +38,7 @@ TEST(JobArchive, KeepsScansAsTheyCame) {
   const auto read = jobFromBytes(*jobToBytes(job));
   ASSERT_TRUE(read) << read.error().sentence();
   EXPECT_EQ(read->planScans[0].file->bytes, bytes);
-  EXPECT_EQ(read->planScans[0].file->fileName, "Grundriß EG/1.png");
+  EXPECT_EQ(read->planScans[0].file->fileName, "Grundriß EG 1.png");
   EXPECT_FALSE(read->roomScans[0].file);
   EXPECT_EQ(read->roomScans[0].mesh->vertices(), scan.mesh->vertices());
   EXPECT_FALSE(read->roomScans[0].points);

@@ -163,6 +163,15 @@ TEST(JobFromJson, RefusesMoreThingsThanARoomHas) {
             std::string::npos);
 }
 
+// Five million options in fifteen megabytes of text would fill five gigabytes.
+TEST(JobFromJson, RefusesListsThatWouldFillTheMemory) {
+  std::string options = "{}";
+  for (int i = 0; i < 300'000; ++i) options += ",{}";
+  EXPECT_NE(sentenceFor(R"({"format": {"name": "bayjob", "version": 1}, "options": [)" + options + "]}")
+                .find("options: It brings the lists of the job to more than 200000 elements."),
+            std::string::npos);
+}
+
 TEST(JobFromJson, RunsOutOfIdsWithoutGoingRound) {
   EXPECT_NE(sentenceFor(jobWith(R"("golfers": [{"id": 4294967295}])")).find("has no id"), std::string::npos);
 }
