@@ -136,6 +136,7 @@ void addNoExit(CheckResult& result, const CheckInput& input) {
     if (opening.isExit) return;
   }
   Finding finding = blank({}, "none", "Ways out");
+  finding.key = "doors_and_exits/none";
   finding.subjects.clear();
   finding.sentence = "No door is marked as an exit yet: mark those that people count on to leave.";
   finding.source = "common practice, no source";

@@ -145,6 +145,7 @@ CheckResult checkFrameFit(const CheckInput& input) {
              "needed behind the screen when it is hit", "travel of the screen as its maker states it"},
             beside);
   addOutside(result, input);
+  result.figures.push_back({"room.floor_area", floorArea(input.job.room), "m2"});
   return result;
 }
 
