@@ -14,27 +14,6 @@ namespace {
 
 using nlohmann::json;
 
-/// Counts brackets outside strings, before anything is built: a parser that is handed millions of them only
-/// works hard to say no.
-bool deeperThan(std::string_view text, int most) {
-  int depth = 0;
-  bool inString = false;
-  for (std::size_t i = 0; i < text.size(); ++i) {
-    const char c = text[i];
-    if (inString) {
-      if (c == '\\') ++i;
-      if (c == '"') inString = false;
-    } else if (c == '"') {
-      inString = true;
-    } else if (c == '[' || c == '{') {
-      if (++depth > most) return true;
-    } else if (c == ']' || c == '}') {
-      --depth;
-    }
-  }
-  return false;
-}
-
 std::string placeOf(std::string_view text, std::size_t byte) {
   const std::string_view before = text.substr(0, std::min(byte == 0 ? 0 : byte - 1, text.size()));
   const auto line = std::count(before.begin(), before.end(), '\n') + 1;
@@ -42,23 +21,59 @@ std::string placeOf(std::string_view text, std::size_t byte) {
   return "line " + std::to_string(line) + ", column " + std::to_string(before.size() - lineStart + 1);
 }
 
-/// Watches the names of the objects that are open.
-class NameWatch {
+/// Goes through a text once before anything is built of it, and stops at the first thing that is wrong. (The
+/// library's own parser callback could watch too, but looks through every list again at each of its
+/// elements.)
+class Inspection final : public nlohmann::json_sax<json> {
  public:
-  bool operator()(int, json::parse_event_t event, const json& parsed) {
-    if (event == json::parse_event_t::object_start) open_.emplace_back();
-    if (event == json::parse_event_t::object_end) open_.pop_back();
-    if (event == json::parse_event_t::key) {
-      const auto& name = parsed.get_ref<const std::string&>();
-      if (!open_.back().insert(name).second && !twice_) twice_ = name;
-    }
-    return true;
+  explicit Inspection(std::string_view text) : text_(text) {}
+
+  const std::optional<Problem>& problem() const { return problem_; }
+
+  bool null() override { return true; }
+  bool boolean(bool) override { return true; }
+  bool number_integer(number_integer_t) override { return true; }
+  bool number_unsigned(number_unsigned_t) override { return true; }
+  bool number_float(number_float_t, const string_t&) override { return true; }
+  bool string(string_t&) override { return true; }
+  bool binary(binary_t&) override { return true; }
+
+  bool start_object(std::size_t) override { return enter(); }
+  bool end_object() override { return leave(); }
+  bool start_array(std::size_t) override { return enter(); }
+  bool end_array() override { return leave(); }
+
+  bool key(string_t& name) override {
+    if (names_.back().insert(name).second) return true;
+    return refuse("The name \"" + name + "\" is given twice in one object.", {});
   }
-  const std::optional<std::string>& twice() const { return twice_; }
+
+  bool parse_error(std::size_t byte, const std::string&, const nlohmann::detail::exception& error) override {
+    constexpr int kNumberTooLarge = 406;  // the library's number for it
+    if (error.id == kNumberTooLarge)
+      return refuse("The description has a number that is too large to be read.", {});
+    return refuse("The description is not JSON from here on.", placeOf(text_, byte));
+  }
 
  private:
-  std::vector<std::set<std::string>> open_;
-  std::optional<std::string> twice_;
+  bool enter() {
+    names_.emplace_back();
+    if (names_.size() <= static_cast<std::size_t>(kDeepestJson)) return true;
+    return refuse("The description is nested more than " + std::to_string(kDeepestJson) + " levels deep.",
+                  {});
+  }
+  bool leave() {
+    names_.pop_back();
+    return true;
+  }
+  bool refuse(std::string what, std::string where) {
+    problem_ = Problem{std::move(what), std::move(where), {}};
+    return false;
+  }
+
+  std::string_view text_;
+  std::vector<std::set<std::string>> names_;  ///< of the objects and lists that are open
+  std::optional<Problem> problem_;
 };
 
 }  // namespace
@@ -67,19 +82,10 @@ Result<json> parseJson(std::string_view text) {
   if (text.size() > kMostJsonBytes)
     return fail("The description has " + std::to_string(text.size()) + " bytes, but at most " +
                 std::to_string(kMostJsonBytes) + " are read.");
-  if (deeperThan(text, kDeepestJson))
-    return fail("The description is nested more than " + std::to_string(kDeepestJson) + " levels deep.");
-  NameWatch watch;
-  try {
-    json parsed = json::parse(
-        text, [&](int depth, json::parse_event_t event, json& value) { return watch(depth, event, value); });
-    if (watch.twice()) return fail("The name \"" + *watch.twice() + "\" is given twice in one object.");
-    return parsed;
-  } catch (const json::parse_error& error) {
-    return fail("The description is not JSON from here on.", placeOf(text, error.byte));
-  } catch (const json::exception&) {
-    return fail("The description has a number that is too large to be read.");
-  }
+  Inspection inspection(text);
+  json::sax_parse(text, &inspection);
+  if (inspection.problem()) return tl::unexpected(*inspection.problem());
+  return json::parse(text, nullptr, false);
 }
 
 }  // namespace baywright::detail
