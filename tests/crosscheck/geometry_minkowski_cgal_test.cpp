@@ -64,6 +64,7 @@ TEST(RegionsAgainstCgal, MinkowskiSumsHaveTheSameAreaAndHoles) {
     const CgalPolygon theirs = CGAL::minkowski_sum_2(to(obstacle), to(footprint));
     ASSERT_EQ(ours->size(), 1U);
     EXPECT_NEAR(area(*ours), areaOf(theirs), roundingOf(50)) << "pair " << i;
+    EXPECT_EQ((*ours)[0].holes.size(), theirs.number_of_holes()) << "pair " << i;
     withHoles += theirs.has_holes() ? 1 : 0;
   }
   EXPECT_GT(withHoles, 0) << "no case in which a hole must survive";

@@ -110,9 +110,6 @@ ShadowNormals::ShadowNormals(const CylinderFrame& c, const Vec3& line, const Vec
   if (sine <= kParallel) return;
   const Vec3 x = shadowAxis / sine;
   const Vec3 y = view.cross(x);
-  normals_[count_++] = y;
-  normals_[count_++] = -y;
-
   const Vec3 off = through - c.middle;
   const double sideX = off.dot(x) < 0 ? -1 : 1;
   const double sideY = off.dot(y) < 0 ? -1 : 1;

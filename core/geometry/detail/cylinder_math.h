@@ -37,8 +37,9 @@ Segment3 generatorTowards(const CylinderFrame& c, const Vec3& direction);
 NearestPair nearestPair(const Segment3& segment, const CylinderFrame& c);
 
 /// Unit directions at a right angle to `line` in which the solid, pushed past the line through `through`, has
-/// a locally shortest way to go: where its shadow along the line has its outline nearest to the line's
-/// shadow. The global minimum of reachAlong(c, n) - n.dot(through) over such n is among them. Empty when line
+/// a locally shortest way to go by way of a rim: where its shadow along the line has the round part of its
+/// outline nearest to the line's shadow. With the two directions across line and axis, where the outline is
+/// straight, they hold the global minimum of reachAlong(c, n) - n.dot(through) over such n. Empty when line
 /// and axis are parallel.
 class ShadowNormals {
  public:
@@ -47,7 +48,7 @@ class ShadowNormals {
   std::span<const Vec3> all() const { return {normals_.data(), count_}; }
 
  private:
-  std::array<Vec3, 4> normals_;
+  std::array<Vec3, 2> normals_;
   std::size_t count_ = 0;
 };
 

@@ -60,6 +60,11 @@ TEST(Triangulation, StraightCornersAndClockwiseRings) {
   expectFills({{{0, 5}, {2, 5}, {2, 2}, {6, 2}, {6, 0}, {0, 0}}, {}});
 }
 
+TEST(Triangulation, ACornerOnACutBlocksIt) {
+  // (2, 2) lies on the way from (0, 4) to (4, 0): the corner at the origin cannot be cut off.
+  expectFills({{{0, 0}, {4, 0}, {4, 4}, {2, 2}, {0, 4}}, {}});
+}
+
 TEST(Triangulation, HolesInARowAndSideBySide) {
   const Ring room{{0, 0}, {10, 0}, {10, 6}, {0, 6}};
   const auto column = [](double x, double y) {
