@@ -26,22 +26,21 @@ void FindingsModel::refresh() {
   // loses focus.
   const int before = static_cast<int>(rows_.size());
   const int after = static_cast<int>(rows.size());
-  const auto take = [&] {
-    assessment_ = next;
-    rows_ = std::move(rows);
-  };
+  if (after < before) {
+    beginRemoveRows({}, after, before - 1);
+    rows_.resize(rows.size());
+    endRemoveRows();
+  }
+  const std::vector<std::size_t> all = rows;
+  rows.resize(std::min(rows.size(), rows_.size()));
+  assessment_ = next;
+  rows_ = std::move(rows);
+  if (!rows_.empty()) Q_EMIT dataChanged(index(0), index(static_cast<int>(rows_.size()) - 1));
   if (after > before) {
     beginInsertRows({}, before, after - 1);
-    take();
+    rows_ = all;
     endInsertRows();
-  } else if (after < before) {
-    beginRemoveRows({}, after, before - 1);
-    take();
-    endRemoveRows();
-  } else {
-    take();
   }
-  if (after > 0) Q_EMIT dataChanged(index(0), index(after - 1));
 }
 
 const Finding* FindingsModel::finding(const QModelIndex& index) const {

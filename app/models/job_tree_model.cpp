@@ -183,6 +183,7 @@ bool JobTreeModel::setData(const QModelIndex& index, const QVariant& value, int 
 }
 
 Qt::ItemFlags JobTreeModel::flags(const QModelIndex& index) const {
+  if (!index.isValid()) return Qt::NoItemFlags;
   if (!thingAt(index)) return Qt::ItemIsEnabled;
   return Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsEditable | Qt::ItemNeverHasChildren;
 }

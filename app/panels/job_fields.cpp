@@ -30,7 +30,8 @@ std::vector<Field> titleFields() {
       .add(
           PropertyKind::Words, tr("Revision"), [](ProjectInfo & i) -> auto& { return i.revision; })
       .add(
-          PropertyKind::Words, tr("Date"), [](ProjectInfo & i) -> auto& { return i.date; }, tr("As 2026-11-25."))
+          PropertyKind::Words, tr("Date"), [](ProjectInfo & i) -> auto& { return i.date; },
+          tr("As 2026-11-25."))
       .add(
           PropertyKind::Words, tr("Drawn by"), [](ProjectInfo & i) -> auto& { return i.creator; })
       .add(
@@ -45,14 +46,14 @@ std::vector<Field> requirementFields() {
              [](Job job, const Requirements& r) { return setRequirements(std::move(job), r); })
       .group(tr("Clearances"))
       .add(
-          PropertyKind::Length, tr("Around a swing"), [](Requirements & r) -> auto& { return r.swingClearance; },
-          common)
+          PropertyKind::Length, tr("Around a swing"),
+          [](Requirements & r) -> auto& { return r.swingClearance; }, common)
       .add(
           PropertyKind::Length, tr("Above the frame"), [](Requirements & r) -> auto& { return r.frameAbove; },
           common)
       .add(
-          PropertyKind::Length, tr("Beside the frame"), [](Requirements & r) -> auto& { return r.frameBeside; },
-          common)
+          PropertyKind::Length, tr("Beside the frame"),
+          [](Requirements & r) -> auto& { return r.frameBeside; }, common)
       .add(
           PropertyKind::Length, tr("Behind the moving screen"),
           [](Requirements & r) -> auto& { return r.frameBehind; }, common)
@@ -73,8 +74,8 @@ std::vector<Field> requirementFields() {
           PropertyKind::Angle, tr("Spread upward"), [](Requirements & r) -> auto& { return r.dispersionUp; },
           tr("One standard deviation."))
       .add(
-          PropertyKind::Angle, tr("Spread sideways"), [](Requirements & r) -> auto& { return r.dispersionSide; },
-          tr("One standard deviation."))
+          PropertyKind::Angle, tr("Spread sideways"),
+          [](Requirements & r) -> auto& { return r.dispersionSide; }, tr("One standard deviation."))
       .amount(
           QuantityKind::Ratio, tr("Share to be caught"),
           [](Requirements & r) -> auto& { return r.captureShare; })

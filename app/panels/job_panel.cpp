@@ -175,10 +175,12 @@ void JobPanel::fillAddMenu() {
       });
     }
   };
-  kitMenu(tr("Frame"), catalogue_.frames, [](const Job& j, const Frame& part) { return baywright::setFrame(j, part); });
+  kitMenu(tr("Frame"), catalogue_.frames,
+          [](const Job& j, const Frame& part) { return baywright::setFrame(j, part); });
   kitMenu(tr("Screen"), catalogue_.screens,
           [](const Job& j, const Screen& part) { return baywright::setScreen(j, part); });
-  kitMenu(tr("Mat"), catalogue_.mats, [](const Job& j, const Mat& part) { return baywright::setMat(j, part); });
+  kitMenu(tr("Mat"), catalogue_.mats,
+          [](const Job& j, const Mat& part) { return baywright::setMat(j, part); });
   kitMenu(tr("Launch monitor"), catalogue_.monitors,
           [](const Job& j, const LaunchMonitor& part) { return baywright::setMonitor(j, part); });
   kitMenu(tr("Projector"), catalogue_.projectors,

@@ -27,9 +27,11 @@ Fields bayPlace() {
   return placementList()
       .group(tr("Where the screen stands"))
       .add(
-          PropertyKind::Length, tr("x of its middle"), [](Placement & p) -> auto& { return p.bay.origin.x(); })
+          PropertyKind::Length, tr("x of its middle"),
+          [](Placement & p) -> auto& { return p.bay.origin.x(); })
       .add(
-          PropertyKind::Length, tr("y of its middle"), [](Placement & p) -> auto& { return p.bay.origin.y(); })
+          PropertyKind::Length, tr("y of its middle"),
+          [](Placement & p) -> auto& { return p.bay.origin.y(); })
       .add(
           PropertyKind::Angle, tr("Down-range heading"), [](Placement & p) -> auto& { return p.bay.heading; },
           tr("0 to the right on the plan, 90 up."))
@@ -49,7 +51,8 @@ Fields frameFields() {
           .add(
               PropertyKind::Size, tr("Depth"), [](Frame & f) -> auto& { return f.depth; })
           .add(
-              PropertyKind::Length, tr("Behind the screen"), [](Frame & f) -> auto& { return f.behindScreen; })
+              PropertyKind::Length, tr("Behind the screen"),
+              [](Frame & f) -> auto& { return f.behindScreen; })
           .add(
               PropertyKind::Size, tr("Tube"), [](Frame & f) -> auto& { return f.tube; })
           .take();
@@ -121,17 +124,18 @@ Fields monitorFields() {
           .add(
               PropertyKind::Size, tr("Up"), [](LaunchMonitor & m) -> auto& { return m.size.z(); })
           .take();
-  append(fields,
-         placementList()
-             .group(tr("Place, from the screen's foot"))
-             .add(
-                 PropertyKind::Length, tr("Down-range"), [](Placement & p) -> auto& { return p.monitor.x(); })
-             .add(
-                 PropertyKind::Length, tr("To the right"), [](Placement & p) -> auto& { return p.monitor.y(); })
-             .add(
-                 PropertyKind::Length, tr("Underside above floor"),
-                 [](Placement & p) -> auto& { return p.monitor.z(); })
-             .take());
+  append(
+      fields,
+      placementList()
+          .group(tr("Place, from the screen's foot"))
+          .add(
+              PropertyKind::Length, tr("Down-range"), [](Placement & p) -> auto& { return p.monitor.x(); })
+          .add(
+              PropertyKind::Length, tr("To the right"), [](Placement & p) -> auto& { return p.monitor.y(); })
+          .add(
+              PropertyKind::Length, tr("Underside above floor"),
+              [](Placement & p) -> auto& { return p.monitor.z(); })
+          .take());
   return fields;
 }
 
@@ -177,9 +181,11 @@ Fields projectorFields() {
           .add(
               PropertyKind::Words, tr("Name"), [](Projector & p) -> auto& { return p.name; })
           .add(
-              PropertyKind::Number, tr("Throw ratio, least"), [](Projector & p) -> auto& { return p.throwMin; })
+              PropertyKind::Number, tr("Throw ratio, least"),
+              [](Projector & p) -> auto& { return p.throwMin; })
           .add(
-              PropertyKind::Number, tr("Throw ratio, most"), [](Projector & p) -> auto& { return p.throwMax; })
+              PropertyKind::Number, tr("Throw ratio, most"),
+              [](Projector & p) -> auto& { return p.throwMax; })
           .add(
               PropertyKind::Count, tr("Pixels across"), [](Projector & p) -> auto& { return p.panelWidth; })
           .add(

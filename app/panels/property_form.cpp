@@ -40,8 +40,7 @@ void PropertyForm::rebuild() {
   layout->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
   std::vector<Field> fields = source_(document_);
   if (fields.empty()) {
-    auto* invitation = new QLabel(
-        tr("Select something on the plan or in the list: its numbers stand here and can be typed over."));
+    auto* invitation = new QLabel(invitation_);
     invitation->setWordWrap(true);
     layout->addRow(invitation);
   }

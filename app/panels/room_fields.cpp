@@ -78,12 +78,14 @@ std::vector<Field> openingFields(Id id, OpeningKind kind) {
             [](Opening & o) -> auto& { return o.trackHeadroom; },
             tr("From the top of the opening to the top of the horizontal track."))
         .add(
-            PropertyKind::Length, tr("Depth into the room"), [](Opening & o) -> auto& { return o.trackDepth; },
+            PropertyKind::Length, tr("Depth into the room"),
+            [](Opening & o) -> auto& { return o.trackDepth; },
             tr("0: as deep as the opening is high, and 0.45 m more."))
         .add(
             PropertyKind::Size, tr("Panel thickness"), [](Opening & o) -> auto& { return o.panelThickness; })
         .add(
-            PropertyKind::Flag, tr("May stand open in play"), [](Opening & o) -> auto& { return o.staysOpen; });
+            PropertyKind::Flag, tr("May stand open in play"),
+            [](Opening & o) -> auto& { return o.staysOpen; });
   }
   return list.take();
 }

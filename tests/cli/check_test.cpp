@@ -15,7 +15,12 @@ class CheckCommand : public testing::ProgramTest {
  protected:
   /// A garage so low that the driver meets its ceiling.
   Job lowGarage() {
-    return garage(7.0, 6.0).withCeiling(2.2).withGolfer(1.90, Hand::Right, "Robin").bayAt(6.4, 3.0, 0).job();
+    return garage(7.0, 6.0)
+        .withCeiling(2.2)
+        .withGolfer(1.90, Hand::Right, "Robin")
+        .withClub()
+        .bayAt(6.4, 3.0, 0)
+        .job();
   }
 };
 

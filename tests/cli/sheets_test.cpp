@@ -14,7 +14,7 @@ class SheetsCommand : public testing::ProgramTest {
  protected:
   void SetUp() override {
     ProgramTest::SetUp();
-    save(garage(7.0, 6.0).withGolfer(1.80, Hand::Right, "Robin").bayAt(6.4, 3.0, 0).job(),
+    save(garage(7.0, 6.0).withGolfer(1.80, Hand::Right, "Robin").withClub().bayAt(6.4, 3.0, 0).job(),
          "my garage.bayjob");
   }
 };

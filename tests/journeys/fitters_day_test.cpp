@@ -136,7 +136,7 @@ TEST_F(FittersDay, GoesFromAScannedPlanToASheet) {
   const Vec2 home = job().option().placement.bay.origin;
   const Frame& frame = job().option().kit.frame;
   const BayPose pose = job().option().placement.bay;
-  const Vec3 grip = worldFromBay(pose, Vec3(-0.6 * frame.depth, 0.45 * frame.width, 0));
+  const Vec3 grip = worldFromBay(pose, Vec3(-0.6 * frame.depth, 0.5 * frame.width - 0.01, 0));
   const Vec2 aside = 2.6 * pose.right();
   const int freeFindings = document().assessment().count(Verdict::Blocked);
   drag(flat(grip), flat(grip) + aside);

@@ -20,8 +20,12 @@ TEST(FindingsPanel, ShowsTheChosenFindingInEveryView) {
   FindingsPanel panel(document);
   panel.resize(900, 300);
   panel.show();
-  panel.list()->setCurrentIndex(panel.list()->model()->index(0, 0));
-  EXPECT_EQ(document.selection().findingKey().toStdString(), document.assessment().findings.front().key);
+  const auto& findings = document.assessment().findings;
+  const auto placed =
+      std::find_if(findings.begin(), findings.end(), [](const Finding& f) { return f.points.has_value(); });
+  ASSERT_NE(placed, findings.end());
+  panel.list()->setCurrentIndex(panel.list()->model()->index(static_cast<int>(placed - findings.begin()), 0));
+  EXPECT_EQ(document.selection().findingKey().toStdString(), placed->key);
   QSignalSpy zooms(&document.selection(), &Selection::zoomToFindingRequested);
   auto* show = panel.findChild<QPushButton*>(QStringLiteral("showFinding"));
   ASSERT_TRUE(show->isEnabled());

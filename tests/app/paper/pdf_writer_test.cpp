@@ -78,7 +78,7 @@ TEST_F(PdfWriter, ShowsTheSameLengthInPixels) {
   NEEDS("pdftoppm");
   const QString stem = folder.filePath(QStringLiteral("page"));
   outputOf(QStringLiteral("pdftoppm"),
-           {QStringLiteral("-r"), QStringLiteral("600"), QStringLiteral("-png"), lineOf(100), stem});
+           {QStringLiteral("-r"), QStringLiteral("400"), QStringLiteral("-png"), lineOf(100), stem});
   const QImage image(stem + QStringLiteral("-1.png"));
   ASSERT_FALSE(image.isNull());
   int first = image.width();
@@ -90,7 +90,7 @@ TEST_F(PdfWriter, ShowsTheSameLengthInPixels) {
       last = std::max(last, x);
     }
   }
-  EXPECT_NEAR((last - first + 1) / 600.0 * 25.4, 100.0, 0.1);
+  EXPECT_NEAR((last - first + 1) / 400.0 * 25.4, 100.0, 0.1);
 }
 
 TEST_F(PdfWriter, EmbedsItsFontsAndKeepsItsWords) {

@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QAbstractButton>
 #include <QAction>
 #include <QDropEvent>
 #include <QMessageBox>
@@ -74,25 +75,31 @@ TEST(MainWindow, AsksBeforeUnsavedWorkIsLost) {
   EXPECT_TRUE(window.close());
 }
 
+/// Qt hands a drop on only where a drag went before.
+struct DropWindow : MainWindow {
+  using MainWindow::dropEvent;
+  using MainWindow::MainWindow;
+};
+
 TEST(MainWindow, TakesADroppedFileOrSaysWhyNot) {
   QTemporaryDir folder;
   QFile broken(folder.filePath(QStringLiteral("broken.bayjob")));
   ASSERT_TRUE(broken.open(QIODevice::WriteOnly));
   broken.write("nothing");
   broken.close();
-  MainWindow window({});
+  DropWindow window{std::filesystem::path()};
   window.document().startWith(smallJob());
   const Job before = window.document().job();
   QMimeData data;
   data.setUrls({QUrl::fromLocalFile(broken.fileName())});
   QDropEvent drop(QPointF(10, 10), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
-  QApplication::sendEvent(&window, &drop);
+  window.dropEvent(&drop);
   EXPECT_EQ(window.document().job(), before);
   EXPECT_FALSE(window.messages().text().isEmpty());
 
   data.setUrls({QUrl::fromLocalFile(QStringLiteral(BAYWRIGHT_RESOURCES "/examples/orchard-garage.bayjob"))});
   QDropEvent good(QPointF(10, 10), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
-  QApplication::sendEvent(&window, &good);
+  window.dropEvent(&good);
   EXPECT_EQ(window.document().job().golfers.size(), 2U);
 }
 
