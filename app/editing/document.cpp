@@ -12,7 +12,7 @@
 namespace baywright {
 
 Document::Document(QObject* parent)
-    : QObject(parent), job_(newJob()), assessment_(std::make_shared<const Assessment>(assess(job_))) {
+    : QObject(parent), job_(starterJob()), assessment_(std::make_shared<const Assessment>(assess(job_))) {
   connect(&live_, &LiveAssessment::assessed, this, [this](std::shared_ptr<const Assessment> result) {
     assessment_ = std::move(result);
     Q_EMIT assessed();

@@ -80,7 +80,7 @@ bool JobFiles::maySwitch() {
 }
 
 void JobFiles::newDocument() {
-  if (maySwitch()) document_.startWith(newJob());
+  if (maySwitch()) document_.startWith(starterJob());
 }
 
 void JobFiles::open() {

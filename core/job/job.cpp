@@ -30,14 +30,24 @@ Job newJob() {
   option.kit.monitor.name = "Launch monitor";
   option.kit.projector.id = job.takeId();
   option.kit.projector.name = "Projector";
-  // A picture that fits the screen: 16:9, thrown from 3.6 m, hung so that its middle is the screen's.
-  option.kit.screen.width = 3.0;
-  option.kit.screen.height = 1.68;
-  option.kit.screen.bottom = 0.55;
-  option.placement.projector.throwRatio = 1.18;
-  option.placement.projector.lens = Vec3(-3.6, 0, 2.25);
   job.activeOption = option.id;
   job.options.push_back(option);
+  return job;
+}
+
+Job starterJob() {
+  Job job = newJob();
+  Kit& kit = job.option().kit;
+  kit.screen.width = 3.0;
+  kit.screen.height = 1.875;
+  kit.screen.bottom = 0.2;
+  kit.projector.panelHeight = 1200;
+  kit.projector.throwMin = 0.75;
+  kit.projector.throwMax = 0.95;
+  kit.projector.offset = 0.65;
+  ProjectorMount& mount = job.option().placement.projector;
+  mount.throwRatio = 0.8;
+  mount.lens = Vec3(-2.45, 0, 2.38);
   return job;
 }
 

@@ -65,7 +65,12 @@ struct Job {
   Option& option();
 };
 
-/// A job with no room, no people, and one option with a middling set of kit: where every new document starts.
+/// A job with no room, no people, and one option with a middling set of kit: all of it the
+/// defaults of its structs.
 Job newJob();
+
+/// The same with kit that goes together, where every new document starts: a 16:10 screen and a short-throw projector
+/// that hangs before the golfer and fills it. Made-up sizes, for the fitter to replace.
+Job starterJob();
 
 }  // namespace baywright

@@ -18,7 +18,7 @@ TEST(Document, StartsWithAJobThatHasNoFileAndNoChange) {
   Document document;
   EXPECT_TRUE(document.path().isEmpty());
   EXPECT_FALSE(document.isModified());
-  EXPECT_EQ(document.job(), newJob());
+  EXPECT_EQ(document.job(), starterJob());
 }
 
 TEST(Document, UndoAndRedoGiveBackTheSameJob) {
