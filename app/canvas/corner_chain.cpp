@@ -82,7 +82,11 @@ std::optional<Problem> CornerChain::take(ToolHost& host, double length) {
 
 void CornerChain::paint(Overlay& overlay) const {
   if (!hover_) return;
-  if (corners_.size() >= kFewestCorners) overlay.area(corners_);
+  if (corners_.size() + 1 >= kFewestCorners) {
+    std::vector<Vec2> closed = corners_;
+    closed.push_back(*hover_);
+    overlay.area(closed);
+  }
   overlay.polyline(corners_, Overlay::Stroke::Strong);
   if (!corners_.empty()) overlay.line(corners_.back(), *hover_, Overlay::Stroke::Draft);
   overlay.marks(marks_, *hover_);

@@ -19,6 +19,7 @@ constexpr double kPadding = 4;
 }  // namespace
 
 QString fieldText(const TypedField& field, const UnitSystem& units) {
+  if (!std::isfinite(field.value)) return QStringLiteral("?");
   return QString::fromStdString(field.kind == FieldKind::Angle ? formatAngle(field.value, units)
                                                                : formatLength(field.value, units));
 }

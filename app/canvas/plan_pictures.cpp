@@ -3,6 +3,7 @@
 
 #include <QFutureWatcher>
 #include <QtConcurrentRun>
+#include <algorithm>
 
 #include "painting/plan_image.h"
 
@@ -32,8 +33,8 @@ PlanPictures::Decoded PlanPictures::decode(const PlanScan& scan) {
   decoded.copies.push_back(std::move(*whole));
   while (std::max(decoded.copies.back().width(), decoded.copies.back().height()) >= 2 * kSmallestCopy) {
     const QImage& last = decoded.copies.back();
-    decoded.copies.push_back(
-        last.scaled((last.size() + QSize(1, 1)) / 2, Qt::IgnoreAspectRatio, Qt::SmoothTransformation));
+    decoded.copies.push_back(last.scaled((last.width() + 1) / 2, (last.height() + 1) / 2,
+                                         Qt::IgnoreAspectRatio, Qt::SmoothTransformation));
   }
   return decoded;
 }
@@ -64,12 +65,12 @@ std::optional<Problem> PlanPictures::problemOf(const PlanScan& scan) const {
   return decoded ? decoded->problem : std::nullopt;
 }
 
-const QImage* PlanPictures::copyFor(const PlanScan& scan, double pixelsAcross) const {
+const QImage* PlanPictures::copyFor(const PlanScan& scan, double longerSide) const {
   const Decoded* decoded = decodedOf(scan);
   if (!decoded || decoded->copies.empty()) return nullptr;
   const QImage* best = &decoded->copies.front();
   for (const QImage& copy : decoded->copies) {
-    if (copy.width() >= pixelsAcross) best = &copy;
+    if (std::max(copy.width(), copy.height()) >= longerSide) best = &copy;
   }
   return best;
 }

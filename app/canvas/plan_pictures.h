@@ -26,9 +26,9 @@ class PlanPictures : public QObject {
   QSize sizeOf(const PlanScan& scan) const;
   /// A sentence where the picture cannot be decoded.
   std::optional<Problem> problemOf(const PlanScan& scan) const;
-  /// The smallest copy that still has `pixelsAcross` pixels in its width, or the whole picture. Null while it
+  /// The smallest copy that is at least `longerSide` pixels wide or high, or the whole picture. Null while it
   /// is not decoded. Scaled up to sizeOf(scan) it is what worldFromPixel speaks of.
-  const QImage* copyFor(const PlanScan& scan, double pixelsAcross) const;
+  const QImage* copyFor(const PlanScan& scan, double longerSide) const;
 
   /// Blocks until all that was asked for is decoded.
   void finish();

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "canvas/scan_tools.h"
 
+#include <limits>
+
 #include "canvas/overlay.h"
 #include "canvas/tool_host.h"
 #include "canvas/tool_words.h"
-#include "drawing/live_dimensions.h"
 #include "job/edit_scans.h"
 #include "job/find.h"
 #include "survey/plan_scan_fit.h"
@@ -13,7 +14,7 @@ namespace baywright {
 namespace {
 
 TypedField lengthField(const char* what, const Vec2& a, const Vec2& b, std::optional<double> typed) {
-  return {toolWords(what), FieldKind::Size, typed.value_or(dimensionBetween(a, b, {}).value), a, b};
+  return {toolWords(what), FieldKind::Size, typed.value_or(std::numeric_limits<double>::quiet_NaN()), a, b};
 }
 
 /// Where the plan can be clicked at all.

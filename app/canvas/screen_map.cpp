@@ -36,13 +36,14 @@ void ScreenMap::zoom(QPointF at, double factor) {
   middle_ += fixed - drawingFrom(at);
 }
 
-void ScreenMap::fit(const Eigen::AlignedBox2d& box, double marginPixels) {
+void ScreenMap::fit(const Eigen::AlignedBox2d& box, QMarginsF margins) {
   if (box.isEmpty()) return;
-  const double across = std::max(size_.width() - 2 * marginPixels, 1.0);
-  const double down = std::max(size_.height() - 2 * marginPixels, 1.0);
+  const double across = std::max(size_.width() - margins.left() - margins.right(), 1.0);
+  const double down = std::max(size_.height() - margins.top() - margins.bottom(), 1.0);
   const Vec2 extent = box.sizes();
   metresPerPixel_ = std::clamp(std::max(extent.x() / across, extent.y() / down), kNearest, kFarthest);
   middle_ = box.center();
+  pan(QPointF(margins.left() - margins.right(), margins.top() - margins.bottom()) / 2);
 }
 
 }  // namespace baywright

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <QMarginsF>
 #include <QPointF>
 #include <QSizeF>
 #include <QTransform>
@@ -25,8 +26,8 @@ class ScreenMap {
   void pan(QPointF pixels);
   /// The point of the drawing under `at` stays there. Stops at kNearest and kFarthest.
   void zoom(QPointF at, double factor);
-  /// All of the box, as large as it goes with this margin on each side.
-  void fit(const Eigen::AlignedBox2d& box, double marginPixels);
+  /// All of the box, as large as it goes with these margins in pixels.
+  void fit(const Eigen::AlignedBox2d& box, QMarginsF margins);
 
   bool operator==(const ScreenMap&) const = default;
 

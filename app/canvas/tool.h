@@ -33,7 +33,7 @@ enum class FieldKind { Length, Size, Angle };
 struct TypedField {
   QString what;  ///< "to wall B"
   FieldKind kind = FieldKind::Size;
-  double value = 0;  ///< metres or radians
+  double value = 0;  ///< metres or radians; not a number: only the person at work knows
   Vec2 from = Vec2::Zero();
   Vec2 to = Vec2::Zero();
 };

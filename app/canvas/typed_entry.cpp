@@ -4,6 +4,7 @@
 #include <QKeyEvent>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <cmath>
 
 #include "canvas/overlay.h"
 #include "canvas/tool_words.h"
@@ -43,7 +44,8 @@ void TypedEntry::ask(const TypedField& field, const UnitSystem& units, QPointF m
   middle_ = middle;
   name_->setText(field.what);
   edit_->setAccessibleName(field.what);
-  edit_->setText(typed.isEmpty() ? fieldText(field, units) : typed);
+  const QString present = std::isfinite(field.value) ? fieldText(field, units) : QString();
+  edit_->setText(typed.isEmpty() ? present : typed);
   edit_->setFixedWidth(fontMetrics().horizontalAdvance(QLatin1Char('0')) * kWidthInDigits);
   if (typed.isEmpty()) edit_->selectAll();
   echo();
@@ -98,7 +100,7 @@ void TypedEntry::complain(const Problem& problem) {
 void TypedEntry::place() {
   // A wrapped label's height depends on the width that the field gives it.
   below_->setFixedWidth(edit_->width());
-  below_->setMinimumHeight(below_->isHidden() ? 0 : below_->heightForWidth(edit_->width()));
+  below_->setFixedHeight(below_->heightForWidth(edit_->width()));
   layout()->activate();
   adjustSize();
   const QSize room = parentWidget()->size() - size();

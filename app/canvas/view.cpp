@@ -18,8 +18,9 @@
 namespace baywright {
 namespace {
 
-constexpr double kReachPixels = 8;    // how near to a thing a click may be
-constexpr double kMarginPixels = 24;  // round a drawing that was fitted
+constexpr double kReachPixels = 8;  // how near to a thing a click may be
+// Round a drawing that was fitted, pixels; the scale bar stands below it.
+const QMarginsF kMargins(16, 16, 16, 42);
 constexpr double kMillimetresInInch = 25.4;
 constexpr double kZoomStep = 1.25;   // a key; a notch of the wheel is as much
 constexpr double kWheelNotch = 120;  // of QWheelEvent::angleDelta
@@ -66,6 +67,7 @@ View::~View() {
   // An open edit puts the job back: that must not reach a view that is half gone.
   document_.disconnect(this);
   document_.selection().disconnect(this);
+  entry_->disconnect(this);
   tool_.reset();
 }
 
@@ -193,8 +195,8 @@ Eigen::AlignedBox2d View::drawnExtent() const {
 }
 
 void View::fit() {
-  // Marks keep their size on the screen, so what they take up in metres is known only at a scale: coming from a very
-  // different one takes a few rounds.
+  // Marks keep their size on the screen, so what they take up in metres is known only at a scale: coming from
+  // a very different one takes a few rounds.
   constexpr int kRounds = 4;
   Eigen::AlignedBox2d drawn;
   for (int round = 0; round < kRounds; ++round) {
@@ -214,7 +216,7 @@ void View::fit() {
 
 void View::zoomTo(const Eigen::AlignedBox2d& box) {
   ScreenMap map = map_;
-  map.fit(box, kMarginPixels);
+  map.fit(box, kMargins);
   fitted_ = false;
   setMap(map);
 }

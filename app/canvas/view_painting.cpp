@@ -132,14 +132,13 @@ void View::paintScaleBar(QPainter& painter) {
 void View::paintOverlay(QPainter& painter) {
   const Theme theme = Theme::forPalette(palette());
   Overlay overlay(painter, map_, theme, document_.job().units);
-  const bool typing = !entry_->isHidden();
-  if (tool_->isBusy() || typing) {
-    const auto fields = tool_->fields(*this);
-    for (std::size_t i = 0; i < fields.size(); ++i) {
-      if (!typing || i != entryField_) overlay.dimension(fields[i]);
-    }
-  }
   tool_->paint(overlay, *this);
+  const bool typing = !entry_->isHidden();
+  if (!tool_->isBusy() && !typing) return;
+  const auto fields = tool_->fields(*this);
+  for (std::size_t i = 0; i < fields.size(); ++i) {
+    if (!typing || i != entryField_) overlay.dimension(fields[i]);
+  }
 }
 
 void View::paintEvent(QPaintEvent*) {

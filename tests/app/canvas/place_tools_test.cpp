@@ -23,7 +23,7 @@ TEST(OpeningTool, PutsTheOpeningUnderThePointer) {
   host.click(tool, {2.5, 5.93});
   ASSERT_EQ(host.job().room.openings.size(), 1u);
   const Opening& window = host.job().room.openings[0];
-  EXPECT_EQ(window.wall, idNamed(host.job(), "C"));
+  EXPECT_EQ(window.wall, idNamed(host.job(), "Wall C"));
   EXPECT_NEAR(window.offset.value, 8 - 2.5 - 0.6, 1e-12);
   EXPECT_EQ(window.kind, OpeningKind::Window);
   EXPECT_EQ(host.document().selection().selected(), window.id);

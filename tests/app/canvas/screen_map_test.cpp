@@ -9,7 +9,7 @@ namespace {
 ScreenMap mapOf(QSizeF size) {
   ScreenMap map;
   map.resize(size);
-  map.fit({Vec2(-1, 2), Vec2(7, 6)}, 20);
+  map.fit({Vec2(-1, 2), Vec2(7, 6)}, {20, 20, 20, 20});
   return map;
 }
 
@@ -29,6 +29,15 @@ TEST(ScreenMap, FitsAllOfABoxInsideItsMargin) {
   EXPECT_NEAR(map.pixelFrom({7, 4}).x(), 620, 1e-9);
   EXPECT_NEAR(map.pixelFrom({3, 4}).y(), 240, 1e-9);
   EXPECT_GT(map.pixelFrom({3, 6}).y(), 20);
+}
+
+TEST(ScreenMap, LeavesTheMarginsFree) {
+  ScreenMap map;
+  map.resize({640, 480});
+  map.fit({Vec2(0, 0), Vec2(1, 4)}, {10, 20, 50, 60});
+  EXPECT_NEAR(map.pixelFrom({0.5, 4}).y(), 20, 1e-9);
+  EXPECT_NEAR(map.pixelFrom({0.5, 0}).y(), 420, 1e-9);
+  EXPECT_NEAR(map.pixelFrom({0.5, 2}).x(), 300, 1e-9);
 }
 
 TEST(ScreenMap, ZoomsAboutThePointer) {

@@ -13,7 +13,7 @@ namespace {
 using namespace testing;
 
 double lengthOf(const Job& job, const std::string& wall) {
-  return wallLine(job.room, idNamed(job, wall))->length;
+  return wallLine(job.room, idNamed(job, "Wall " + wall))->length;
 }
 
 TEST(WallTool, MovesAWallAlongItsNormal) {
@@ -29,7 +29,7 @@ TEST(WallTool, MovesACornerAnywhere) {
   FakeToolHost host(garage(8, 6).job());
   WallTool tool;
   host.drag(tool, {8, 6}, {8.5, 6.7}, Qt::ControlModifier);
-  EXPECT_TRUE(wallLine(host.job().room, idNamed(host.job(), "C"))->start.isApprox(Vec2(8.5, 6.7), 1e-9));
+  EXPECT_TRUE(wallLine(host.job().room, idNamed(host.job(), "Wall C"))->start.isApprox(Vec2(8.5, 6.7), 1e-9));
 }
 
 TEST(WallTool, TypesTheLengthBesideAWallThatIsDragged) {
