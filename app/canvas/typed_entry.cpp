@@ -100,7 +100,7 @@ void TypedEntry::complain(const Problem& problem) {
 void TypedEntry::place() {
   // A wrapped label's height depends on the width that the field gives it.
   below_->setFixedWidth(edit_->width());
-  below_->setFixedHeight(below_->heightForWidth(edit_->width()));
+  below_->setFixedHeight(std::max(0, below_->heightForWidth(edit_->width())));
   layout()->activate();
   adjustSize();
   const QSize room = parentWidget()->size() - size();

@@ -81,10 +81,9 @@ struct DoorSweep {
 /// The widest way from the strike point to an exit.
 struct Way {
   Id exit;
-  std::vector<Vec2>
-      path;  ///< world plan, from the strike point to the middle of the exit; empty: no way at all
-  double clearWidth = 0;        ///< metres, of its narrowest place up to the exit
-  double throughWidth = 0;      ///< the same out through the exit
+  /// World plan, from the strike point to the middle of the exit; empty: no way at all.
+  std::vector<Vec2> path;
+  double clearWidth = 0;        ///< metres, of its narrowest place, the exit itself left aside
   double sigma = 0;             ///< standard uncertainty of clearWidth
   Vec2 narrowA = Vec2::Zero();  ///< the two points it squeezes between
   Vec2 narrowB = Vec2::Zero();

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
 #include <cmath>
 
 #include "clearance/checks.h"
@@ -105,8 +106,7 @@ void addWay(CheckResult& result, const CheckInput& input, const Opening& opening
 void addExit(CheckResult& result, const CheckInput& input, const Opening& opening, const Way& way) {
   const double required = input.job.requirements.exitWidth;
   Uncertain width = clearOpeningWidth(opening);
-  const bool blocked = !way.path.empty() && way.throughWidth < opening.width.value - opening.leafThickness;
-  if (blocked) width.value = std::min(width.value, way.throughWidth);
+  if (!way.path.empty()) width.value = std::min(width.value, way.clearWidth);
   Finding finding = blank(opening.id, "exit", opening.name);
   finding.margin = Uncertain{width.value - required, width.sigma};
   finding.verdict = verdictOf(*finding.margin);

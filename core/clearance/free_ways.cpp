@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 #include <limits>
+#include <tuple>
 
 #include "clearance/walk_graph.h"
 
@@ -13,10 +14,12 @@ namespace {
 
 /// How far beyond the wall's face somebody is out, metres; the gap is drawn on as a corridor that far.
 constexpr double kOutside = 0.6;
-/// Places on the sill that count as having reached it, as shares of its length.
-constexpr std::array kSillPlaces = {0.5, 0.3, 0.7, 0.15, 0.85};
-/// Standing at the sill, just inside the wall's face; far above rounding, far below any gap that counts.
-constexpr double kInside = 0.02;
+/// The sill and the outline that it interrupts are one line to within this, metres.
+constexpr double kOnLine = 0.02;
+/// A point of the outline this near to the end of a sill is that end, metres.
+constexpr double kJamb = 1e-6;
+/// Points are laid a little closer than the spacing that counts, so that rounding opens no way between them.
+constexpr double kPointSpacing = 0.95 * kWalkSpacing;
 
 using Chain = std::vector<Vec2>;
 
@@ -35,8 +38,8 @@ std::vector<Chain> openOutline(const WalkInput& input) {
     const Vec2 along = (to - from).normalized();
     std::vector<std::pair<double, double>> gaps;
     for (const WayOut& exit : input.exits) {
-      const bool onEdge = std::abs(cross(along, exit.sill.a - from)) < kInside &&
-                          std::abs(cross(along, exit.sill.b - from)) < kInside &&
+      const bool onEdge = std::abs(cross(along, exit.sill.a - from)) < kOnLine &&
+                          std::abs(cross(along, exit.sill.b - from)) < kOnLine &&
                           exit.inward.dot(leftOf(along)) > 0.5;
       const double a = along.dot(exit.sill.a - from);
       const double b = along.dot(exit.sill.b - from);
@@ -54,19 +57,37 @@ std::vector<Chain> openOutline(const WalkInput& input) {
   return chains;
 }
 
+/// Jambs drawn on outward to a wall that closes them off, so that no way leads round outside; marks the
+/// jambs' own points.
+void addCorridor(std::vector<OutlinePoint>& points, const WayOut& exit, int index) {
+  const auto mark = [&](OutlinePoint& point, int side) {
+    point.exit = index;
+    point.side = side;
+  };
+  for (OutlinePoint& point : points) {
+    if ((point.at - exit.sill.a).norm() < kJamb) mark(point, 0);
+    if ((point.at - exit.sill.b).norm() < kJamb) mark(point, 1);
+  }
+  const Vec2 out = -kOutside * exit.inward;
+  const std::array<Vec2, 4> corners = {exit.sill.a, exit.sill.a + out, exit.sill.b + out, exit.sill.b};
+  for (const auto& [from, to, side] : {std::tuple(0, 1, 0), std::tuple(3, 2, 1), std::tuple(1, 2, 2)}) {
+    const std::size_t before = points.size();
+    const std::array chain = {corners[static_cast<std::size_t>(from)], corners[static_cast<std::size_t>(to)]};
+    addOutline(points, chain, kPointSpacing);
+    for (std::size_t i = before; i < points.size(); ++i) mark(points[i], side);
+  }
+}
+
 std::vector<OutlinePoint> outlinePoints(const WalkInput& input) {
   std::vector<OutlinePoint> points;
-  for (const Chain& chain : openOutline(input)) addOutline(points, chain, kWalkSpacing);
+  for (const Chain& chain : openOutline(input)) addOutline(points, chain, kPointSpacing);
   for (Ring ring : input.obstacles) {
     if (ring.empty()) continue;
     ring.push_back(ring.front());
-    addOutline(points, ring, kWalkSpacing);
+    addOutline(points, ring, kPointSpacing);
   }
-  for (const WayOut& exit : input.exits) {
-    const Vec2 out = -kOutside * exit.inward;
-    addOutline(points, std::array{exit.sill.a, Vec2(exit.sill.a + out), Vec2(exit.sill.b + out), exit.sill.b},
-               kWalkSpacing);
-  }
+  for (std::size_t i = 0; i < input.exits.size(); ++i)
+    addCorridor(points, input.exits[i], static_cast<int>(i));
   return points;
 }
 
@@ -77,6 +98,7 @@ Gap narrowest(const WalkGraph& graph, const std::vector<int>& way, const Vec2& f
     const WalkGraph::Node& node = graph.nodes()[static_cast<std::size_t>(way[i])];
     const auto step = std::find_if(node.steps.begin(), node.steps.end(),
                                    [&](const WalkGraph::Step& s) { return s.to == way[i + 1]; });
+    if (!std::isfinite(step->width)) continue;
     const Gap gap = gapAt(graph.points()[static_cast<std::size_t>(step->left)],
                           graph.points()[static_cast<std::size_t>(step->right)]);
     if (gap.width < best.width) best = gap;
@@ -84,44 +106,25 @@ Gap narrowest(const WalkGraph& graph, const std::vector<int>& way, const Vec2& f
   return best;
 }
 
-struct Reached {
-  double width = 0;
-  int node = 0;
-};
-Reached widestOf(const WalkGraph& graph, const std::vector<double>& widths, std::span<const Vec2> places) {
-  Reached best;
-  for (const Vec2& place : places) {
-    const auto node = graph.nodeOver(place);
-    if (node && widths[static_cast<std::size_t>(*node)] > best.width)
-      best = {widths[static_cast<std::size_t>(*node)], *node};
-  }
-  return best;
-}
-
 WidestWay wayTo(const WalkInput& input, const WalkGraph& graph, int start, const std::vector<double>& widths,
                 const WayOut& exit) {
-  const Vec2 sill = exit.sill.b - exit.sill.a;
-  std::vector<Vec2> places;
-  for (const double share : kSillPlaces) places.push_back(exit.sill.a + share * sill + kInside * exit.inward);
-  const Reached inside = widestOf(graph, widths, places);
   WidestWay way;
-  if (inside.width <= kWalkSpacing) return way;
-  const std::vector<int> nodes = shortestWay(graph, start, inside.node, inside.width);
+  const Vec2 middle = 0.5 * (exit.sill.a + exit.sill.b);
+  const auto end = graph.nodeOver(middle - kOutside / 2 * exit.inward);
+  const double width = end ? widths[static_cast<std::size_t>(*end)] : 0;
+  if (width <= kWalkSpacing) return way;
+  const std::vector<int> nodes = shortestWay(graph, start, *end, width);
   const Gap gap = narrowest(graph, nodes, input.from);
-  way.clearWidth = std::isfinite(gap.width) ? gap.width : sill.norm();
+  way.clearWidth = std::isfinite(gap.width) ? gap.width : (exit.sill.b - exit.sill.a).norm();
   way.narrowA = gap.a;
   way.narrowB = gap.b;
   way.path.push_back(input.from);
-  for (std::size_t i = 1; i + 1 < nodes.size(); ++i)
-    way.path.push_back(graph.nodes()[static_cast<std::size_t>(nodes[i])].at);
-  way.path.push_back(0.5 * (exit.sill.a + exit.sill.b));
-
-  const Vec2 beyond = 0.5 * (exit.sill.a + exit.sill.b) - (kOutside / 2) * exit.inward;
-  const Reached outside = widestOf(graph, widths, {&beyond, 1});
-  if (outside.width > kWalkSpacing) {
-    way.throughWidth =
-        narrowest(graph, shortestWay(graph, start, outside.node, outside.width), input.from).width;
+  for (std::size_t i = 1; i < nodes.size(); ++i) {
+    const Vec2& at = graph.nodes()[static_cast<std::size_t>(nodes[i])].at;
+    if (exit.inward.dot(at - middle) < 0) break;  // out
+    way.path.push_back(at);
   }
+  way.path.push_back(middle);
   return way;
 }
 

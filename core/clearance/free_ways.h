@@ -22,12 +22,12 @@ struct WalkInput {
   std::vector<WayOut> exits;
 };
 
-/// The widest way to one exit: of all ways, the one whose narrowest place is widest; of equally wide ones the
-/// shortest along the middle lines.
+/// The widest way out through one exit: of all ways, the one whose narrowest place is widest; of equally wide
+/// ones the shortest along the middle lines.
 struct WidestWay {
-  double clearWidth =
-      0;  ///< diameter of the largest disc that gets from the start to the sill; 0: there is no way
-  double throughWidth = 0;      ///< the same out through the gap
+  /// Diameter of the largest disc that gets out, as far as the exit's own jambs leave it alone; 0: there is
+  /// no way. What stands in or before the exit counts.
+  double clearWidth = 0;
   std::vector<Vec2> path;       ///< from the start to the sill's middle; empty when there is no way
   Vec2 narrowA = Vec2::Zero();  ///< the two points that clearWidth lies between
   Vec2 narrowB = Vec2::Zero();
@@ -35,10 +35,10 @@ struct WidestWay {
 
 /// One answer an exit. Method: outlines are replaced by points no more than kWalkSpacing apart; among points
 /// the widest way follows their Voronoi diagram and its width is the least distance of two points that it
-/// passes between, exactly. Each such pair is then measured again between the pieces of outline next to its
-/// two points, so that the width is that of the outlines; which way is chosen may be wrong only between ways
-/// that differ by less than kWalkSpacing^2 / (8 width), 1.6 mm at 0.8 m. Coordinates are rounded to 0.01 mm.
-/// What is narrower than kWalkSpacing does not count as a way.
+/// passes between, exactly. Each such pair is then measured again from point to outline (gapAt), so that the
+/// width is that of the outlines; which way is chosen may be wrong only between ways that differ by less than
+/// kWalkSpacing^2 / (8 width), 1.6 mm at 0.8 m. Coordinates are rounded to 0.01 mm. What is narrower than
+/// kWalkSpacing does not count as a way.
 std::vector<WidestWay> widestWays(const WalkInput& input);
 inline constexpr double kWalkSpacing = 0.10;
 

@@ -10,6 +10,9 @@
 namespace baywright {
 namespace {
 
+/// What begins this near before the screen's face stands behind it: rounding puts it on either side, metres.
+constexpr double kAtTheFace = 1e-6;
+
 std::vector<Capsule> poseInBay(const SwingZone& zone, double moment) {
   std::vector<Capsule> capsules;
   const RigidMap bayFromSwing{Mat3::Identity(), zone.strikePointInBay};
@@ -64,7 +67,9 @@ std::vector<LightBlocker> lightBlockers(std::span<const RoomObstacle> obstacles,
     const bool own =
         obstacle.kind == ObstacleKind::Projector || obstacle.kind == ObstacleKind::ProjectorMount;
     if (own || obstacle.kind == ObstacleKind::Bystander || !obstacle.missing.empty()) continue;
-    blockers.push_back({i, transformed(obstacle.solid, toBay)});
+    Solid inBay = transformed(obstacle.solid, toBay);
+    if (boundsOf(inBay).low.x() > -kAtTheFace) continue;
+    blockers.push_back({i, std::move(inBay)});
   }
   return blockers;
 }

@@ -16,7 +16,8 @@ struct LightBlocker {
   Solid inBay;
 };
 
-/// All that is fixed and known: not people, not the projector and its own mount.
+/// All that is fixed and known and reaches before the screen's face: not people, not the projector and its
+/// own mount.
 std::vector<LightBlocker> lightBlockers(std::span<const RoomObstacle> obstacles, const BayPose& bay);
 
 /// Picture, corners and light: everything about a projector in its place that neither room nor people change.

@@ -28,6 +28,15 @@ Segment2 pieceTo(const Vec2& from, const Vec2& corner, double longest) {
   return {from, length > longest ? Vec2(from + longest / length * (corner - from)) : corner};
 }
 
+/// Corners where two sides of an exit meet are no gap between them, metres.
+constexpr double kSameCorner = 0.11;
+
+double widthBetween(const OutlinePoint& a, const OutlinePoint& b) {
+  const double distance = (a.at - b.at).norm();
+  const bool acrossExit = a.exit >= 0 && a.exit == b.exit && a.side != b.side && distance > kSameCorner;
+  return acrossExit ? std::numeric_limits<double>::infinity() : distance;
+}
+
 struct Queued {
   double rank;  ///< greater goes first
   int node;
@@ -56,10 +65,10 @@ void addOutline(std::vector<OutlinePoint>& points, std::span<const Vec2> chain, 
 
 Gap gapAt(const OutlinePoint& first, const OutlinePoint& second) {
   Gap best{(first.at - second.at).norm(), first.at, second.at};
-  for (const Segment2& one : {first.before, first.after}) {
-    for (const Segment2& other : {second.before, second.after}) {
-      const Closest near = closest(level(one), level(other));
-      if (near.distance < best.width) best = {near.distance, flat(near.onFirst), flat(near.onSecond)};
+  for (const auto& [point, outline] : {std::pair(&first, &second), std::pair(&second, &first)}) {
+    for (const Segment2& piece : {outline->before, outline->after}) {
+      const Closest near = closest(level({point->at, point->at}), level(piece));
+      if (near.distance < best.width) best = {near.distance, point->at, flat(near.onSecond)};
     }
   }
   return best;
@@ -87,9 +96,10 @@ WalkGraph::WalkGraph(std::vector<OutlinePoint> points) : points_(std::move(point
       const int right = static_cast<int>(edge->twin()->cell()->source_index());
       node.around.push_back(left);
       if (edge->vertex1()) {
-        const double width =
-            (points_[static_cast<std::size_t>(left)].at - points_[static_cast<std::size_t>(right)].at).norm();
-        node.steps.push_back({indexOf(edge->vertex1()), width, left, right});
+        node.steps.push_back(
+            {indexOf(edge->vertex1()),
+             widthBetween(points_[static_cast<std::size_t>(left)], points_[static_cast<std::size_t>(right)]),
+             left, right});
       }
       edge = edge->rot_next();
     } while (edge != vertex.incident_edge());

@@ -14,12 +14,16 @@ struct OutlinePoint {
   Vec2 at = Vec2::Zero();
   Segment2 before;
   Segment2 after;
+  int exit = -1;  ///< the exit whose jambs it belongs to, if any
+  int side = 0;   ///< and which of its sides
 };
 
 /// Points along a chain of corners, at the corners and no more than `spacing` apart between them.
 void addOutline(std::vector<OutlinePoint>& points, std::span<const Vec2> chain, double spacing);
 
-/// Gap between the outlines at two points, with the points between which it is measured.
+/// Gap between the outlines at two points, with the points between which it is measured: from one of the two
+/// points to the outline at the other, whichever is less. Exact at a corner, where narrow places are, and
+/// between parallels.
 struct Gap {
   double width = 0;
   Vec2 a = Vec2::Zero();

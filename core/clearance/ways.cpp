@@ -12,6 +12,8 @@ namespace {
 
 /// Things that hang higher are walked under (80 in, IBC 1003.3.1).
 constexpr double kHeadHeight = 2.032;
+/// A point of an outline lies on every obstacle this near, metres: far above rounding, far below a gap.
+constexpr double kTouching = 2e-3;
 /// Corners that stand for a round column, circumscribed: its radius is exceeded by half a per cent.
 constexpr int kRoundCorners = 32;
 
@@ -50,19 +52,16 @@ Hand startingHand(const Job& job) {
 double gapSigma(const Job& job, std::span<const RoomObstacle> obstacles, const Way& way) {
   const Vec2 across = (way.narrowB - way.narrowA).normalized();
   const auto sideSigma = [&](const Vec2& at) {
-    const RoomObstacle* nearest = nullptr;
-    double best = 0;
+    double sigma = 0;
     for (const RoomObstacle& obstacle : obstacles) {
       if (!standsInTheWay(obstacle, kHeadHeight) || obstacle.overhead) continue;
       const double height = std::clamp(1.0, obstacle.bounds.low.z(), obstacle.bounds.high.z());
-      const double distance = std::abs(closest(raised(at, height), obstacle.solid).distance);
-      if (nearest && distance >= best) continue;
-      nearest = &obstacle;
-      best = distance;
+      const Closest near = closest(raised(at, height), obstacle.solid);
+      if (std::abs(near.distance) > kTouching) continue;
+      const double own = sigmaAlong(obstacle, raised(at, 0), raised(across, 0));
+      sigma = std::max(sigma, std::hypot(own, obstacle.inBay ? job.option().placement.sigma : 0));
     }
-    if (!nearest) return 0.0;
-    const double own = sigmaAlong(*nearest, raised(at, 0), raised(across, 0));
-    return std::hypot(own, nearest->inBay ? job.option().placement.sigma : 0);
+    return sigma;
   };
   return std::hypot(sideSigma(way.narrowA), sideSigma(way.narrowB));
 }
@@ -96,7 +95,6 @@ std::vector<Way> waysOf(const Job& job, std::span<const RoomObstacle> obstacles)
   for (std::size_t i = 0; i < ways.size(); ++i) {
     ways[i].path = widest[i].path;
     ways[i].clearWidth = widest[i].clearWidth;
-    ways[i].throughWidth = widest[i].throughWidth;
     ways[i].narrowA = widest[i].narrowA;
     ways[i].narrowB = widest[i].narrowB;
     if (!ways[i].path.empty()) ways[i].sigma = gapSigma(job, obstacles, ways[i]);

@@ -26,7 +26,7 @@ Linework elevationOf(const ViewInput& input, ViewKind view) {
   const ViewOptions& options = input.options;
   const Sight sight = sightOf(input, view);
   Board board(options.metresPerMm);
-  drawSection(board, input, sight);
+  drawSection(board, sight);
   drawOpeningsBeyond(board, input, sight);
   if (options.beam) drawBeam(board, input, sight);
   drawBay(board, input, sight);

@@ -158,6 +158,7 @@ void drawPeople(Board& board, const ViewInput& input, const Sight& sight) {
   for (const SwingZone& zone : input.assessment.swings) {
     if (!zone.swing || !drawn.insert(zone.golfer).second) continue;
     std::vector<Ring> rings = input.outlines.of(zone.swing, from, zone.clearance).address;
+    if (rings.empty()) continue;
     const Vec2 strike = sight.fromBay(zone.strikePointInBay);
     for (Ring& ring : rings) {
       for (Vec2& p : ring) p += strike;

@@ -28,7 +28,7 @@ Sight sightOf(const ViewInput& input, ViewKind view);
 // `drawing`.
 
 // elevation_room.cpp
-void drawSection(Board& board, const ViewInput& input, const Sight& sight);
+void drawSection(Board& board, const Sight& sight);
 void drawOpeningsBeyond(Board& board, const ViewInput& input, const Sight& sight);
 void drawFixtures(Board& board, const ViewInput& input, const Sight& sight);
 

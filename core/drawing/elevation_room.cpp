@@ -90,10 +90,22 @@ bool isSpokenOf(const ViewInput& input, Id id) {
   });
 }
 
+void drawName(Board& board, const Fixture& fixture, const Vec2& middle) {
+  std::vector<Text> places;
+  for (const double rows : {0.0, -1.0, 1.0, -2.0}) {
+    const double y = middle.y() - board.mm(0.9) + rows * board.mm(3.2);
+    Text name = textAt(Layer::Labels, {middle.x(), y}, fixture.name, TextAnchor::Centre);
+    name.heightMm = 1.8;
+    name.id = fixture.id;
+    name.onGround = true;
+    places.push_back(std::move(name));
+  }
+  board.addWhereFree(places);
+}
+
 }  // namespace
 
-void drawSection(Board& board, const ViewInput& input, const Sight& sight) {
-  (void)input;
+void drawSection(Board& board, const Sight& sight) {
   for (const RoomStretch& stretch : sight.section) {
     addPoche(board, {box(stretch.left.xOuter, stretch.right.xOuter, -kSlab, 0)}, {});
     board.add(polyline(Layer::Walls, {{stretch.left.xOuter, 0}, {stretch.right.xOuter, 0}}));
@@ -130,13 +142,13 @@ void drawOpeningsBeyond(Board& board, const ViewInput& input, const Sight& sight
 
 void drawFixtures(Board& board, const ViewInput& input, const Sight& sight) {
   for (const Fixture& fixture : input.job.room.fixtures) {
-    double left = 1e9, right = -1e9, nearest = 1e9, farthest = -1e9;
-    for (const Vec2& p : outlineOf(fixture.shape)) {
-      left = std::min(left, sight.cut.xOf(p));
-      right = std::max(right, sight.cut.xOf(p));
-      nearest = std::min(nearest, sight.depthOf(p));
-      farthest = std::max(farthest, sight.depthOf(p));
-    }
+    Eigen::AlignedBox2d extent;  // along the cut, and beyond it
+    for (const Vec2& p : outlineOf(fixture.shape)) extent.extend(Vec2(sight.cut.xOf(p), sight.depthOf(p)));
+    if (extent.isEmpty()) continue;
+    const double left = extent.min().x();
+    const double right = extent.max().x();
+    const double nearest = extent.min().y();
+    const double farthest = extent.max().y();
     const bool isCut = nearest < 0 && farthest > 0;
     if (farthest <= 0 && !isSpokenOf(input, fixture.id)) continue;
     Path outline =
@@ -148,17 +160,9 @@ void drawFixtures(Board& board, const ViewInput& input, const Sight& sight) {
       outline.dash = LineDash::Dashed;
     }
     board.add(std::move(outline));
-    if (!input.options.labels) continue;
-    std::vector<Text> names;
-    for (const double rows : {0.0, -1.0, 1.0, -2.0}) {
-      const double y = (fixture.bottom.value + fixture.top.value) / 2 - board.mm(0.9) + rows * board.mm(3.2);
-      Text name = textAt(Layer::Labels, {(left + right) / 2, y}, fixture.name, TextAnchor::Centre);
-      name.heightMm = 1.8;
-      name.id = fixture.id;
-      name.onGround = true;
-      names.push_back(std::move(name));
+    if (input.options.labels) {
+      drawName(board, fixture, {(left + right) / 2, (fixture.bottom.value + fixture.top.value) / 2});
     }
-    board.addWhereFree(names);
   }
 }
 

@@ -8,8 +8,8 @@
 namespace baywright::detail {
 namespace {
 
-// Round things get this many sides: a column of 0.3 m then stands off its circle by under 3 mm.
-constexpr int kSides = 20;
+// Round things get this many sides: a column of 0.3 m then stands off its circle by 3 mm.
+constexpr int kSides = 16;
 // From the rim of a capsule's cap to its pole.
 constexpr int kCapRings = 3;
 

@@ -74,7 +74,7 @@ Linework rulerMarks(const PageBox& box) {
   constexpr double kTextAt = 4 * kInch + 3;
   Linework ruler;
   ruler.paths = {strokes(Layer::Labels, rulerPieces()), strokes(Layer::Labels, turnedDown(rulerPieces()))};
-  ruler.texts = {small({1.2, -2.2}, "mm"), small({1.2, -5.2}, "in")};
+  ruler.texts = {small({11.2, -2.2}, "mm"), small({13.9, -5.2}, "in")};
   double baseline = -kBodyText - 1;
   const std::string advice =
       "Must measure 100 mm and 4 in, across and down; else print again at actual size (100 %) before you "

@@ -99,8 +99,8 @@ void drawPeople(Board& board, const ViewInput& input) {
   for (const SwingZone& zone : input.assessment.swings) {
     if (!zone.swing || !drawn.insert(zone.golfer).second) continue;
     const SwingOutline& outline = input.outlines.of(zone.swing, SwingSight::FromAbove, zone.clearance);
-    Path body = areaOf(Layer::People, planRings(outline.address, zone), Fill::None, zone.golfer);
-    board.add(std::move(body));
+    if (outline.address.empty()) continue;
+    board.add(areaOf(Layer::People, planRings(outline.address, zone), Fill::None, zone.golfer));
   }
   for (const Bystander& person : input.job.bystanders) {
     Path place = polygon(Layer::People, circleRing(person.position, person.radius), person.id);

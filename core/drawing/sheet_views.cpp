@@ -11,6 +11,7 @@ namespace baywright::detail {
 namespace {
 
 constexpr double kCaptionRoom = kHeadingText + 5;
+constexpr double kCaptionBaseline = 1.2;
 constexpr double kMillimetres = 1000;
 
 std::string captionOf(ViewKind kind) {
@@ -42,11 +43,12 @@ SheetView sheetView(const SheetInput& input, ViewKind kind, double denominator, 
   view.marks = placed(drawn, view.boxFromDrawing);
   view.size = scale * ink.sizes() + Vec2(0, kCaptionRoom);
 
-  Text caption = textAt(Layer::Labels, {0, 1}, captionOf(kind));
+  Text caption = textAt(Layer::Labels, {0, kCaptionBaseline}, captionOf(kind));
   caption.heightMm = kHeadingText;
   caption.bold = true;
-  Text scaleNote = textAt(Layer::Labels, {textWidthMm(caption.text, kHeadingText, FontFace::Bold) + 4, 1},
-                          scaleText(denominator));
+  Text scaleNote =
+      textAt(Layer::Labels, {textWidthMm(caption.text, kHeadingText, FontFace::Bold) + 4, kCaptionBaseline},
+             scaleText(denominator));
   const double captionWidth =
       scaleNote.at.x() + textWidthMm(scaleNote.text, scaleNote.heightMm, FontFace::Regular);
   view.size.x() = std::max(view.size.x(), captionWidth);

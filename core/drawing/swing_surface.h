@@ -10,7 +10,7 @@
 namespace baywright::detail {
 
 /// Edge of the cells of the grid on which a swing's surface is found, metres.
-inline constexpr double kSurfaceCell = 0.05;
+inline constexpr double kSurfaceCell = 0.07;
 
 /// The outer surface of all capsules together, for showing: the zero of their common distance on a grid,
 /// found by surface nets (Gibson 1998), so that a see-through envelope has one skin instead of hundreds. Off

@@ -14,6 +14,7 @@ constexpr double kRow = kTitleBlockHeight / 4;
 constexpr double kPad = 1.0;
 constexpr double kUnderName = 1.5;
 constexpr double kLineSpacing = 1.6;
+constexpr double kDescender = 1.0 / 3;  // as boxOf has it
 
 // Columns: owner | creator, title | number, scale.
 constexpr double kLeft = 55;
@@ -37,7 +38,8 @@ PageBox cellBox(double left, double right, double rowFromBottom, double rows) {
 std::optional<std::vector<std::string>> linesOf(const Field& field, double height, FontFace face) {
   auto lines = wrapText(field.value, height, field.box.sizes().x() - 2 * kPad, face);
   const double room = field.box.sizes().y() - kPad - kBodyText - kUnderName;
-  if (static_cast<double>(lines.size()) * height * kLineSpacing > room + height) return std::nullopt;
+  const double needed = height * (1 + static_cast<double>(lines.size() - 1) * kLineSpacing + kDescender);
+  if (needed > room) return std::nullopt;
   return lines;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "geometry/homography.h"
 
+#include <Eigen/QR>
 #include <Eigen/SVD>
 #include <algorithm>
 #include <array>
@@ -109,6 +110,8 @@ Result<void> checkPoints(std::span<const Vec2> points) {
   return {};
 }
 
+using SquareSvd = Eigen::JacobiSVD<Eigen::MatrixXd, Eigen::NoQRPreconditioner>;
+
 struct Solution {
   Mat3 matrix;
   double condition = 1;
@@ -128,11 +131,14 @@ Solution solve(std::span<const Vec2> from, std::span<const Vec2> to, const Mat3&
     equations.block<1, 3>(2 * i + 1, 0) = p.transpose();
     equations.block<1, 3>(2 * i + 1, 6) = -q.x() * p.transpose();
   }
-  const Eigen::JacobiSVD<Eigen::MatrixXd> svd(equations, Eigen::ComputeFullV);
+  // To square form first: the singular values stay, and small square ones are cheap to find (and to compile).
+  const Eigen::HouseholderQR<Eigen::MatrixXd> qr(equations);
+  const Eigen::MatrixXd square = qr.matrixQR().topRows(9).triangularView<Eigen::Upper>();
+  const SquareSvd svd(square, Eigen::ComputeFullV);
   const Eigen::VectorXd h = svd.matrixV().col(8);
   Solution solution;
   solution.matrix << h(0), h(1), h(2), h(3), h(4), h(5), h(6), h(7), h(8);
-  const Eigen::JacobiSVD<Mat3> ofMap(solution.matrix);
+  const SquareSvd ofMap(Eigen::MatrixXd(solution.matrix), 0);
   solution.condition = std::max(svd.singularValues()(0) / svd.singularValues()(7),
                                 ofMap.singularValues()(0) / ofMap.singularValues()(2));
   return solution;

@@ -2,7 +2,6 @@
 #include "geometry/least_squares.h"
 
 #include <Eigen/QR>
-#include <Eigen/SVD>
 #include <algorithm>
 #include <cmath>
 
@@ -14,9 +13,8 @@ using Eigen::Index;
 using Eigen::MatrixXd;
 using Eigen::VectorXd;
 
-/// A singular value below this share of the largest, with columns of unit length: the parameters on its
-/// vector can shift together without moving any observation by more than the rounding of a numerical
-/// derivative.
+/// A pivot below this share of the largest, with columns of unit length: some parameters can shift together
+/// without moving any observation by more than the rounding of a numerical derivative.
 constexpr double kUndetermined = 1e-9;
 /// Damping at the first step that fails, and the factor by which it grows and shrinks (Marquardt 1963).
 constexpr double kFirstDamping = 1e-4;
@@ -121,26 +119,41 @@ std::string undetermined(const LeastSquaresProblem& problem, const VectorXd& dir
   return names;
 }
 
-/// Covariance and redundancy from the singular values of the weighted design with columns of unit length.
+/// The shift of the parameters that the observations do not see, when the last pivot vanishes: the last
+/// parameter in pivot order moves by 1, those before it make up for it.
+VectorXd unseenShift(const Eigen::ColPivHouseholderQR<MatrixXd>& qr) {
+  const Index last = qr.cols() - 1;
+  const Index seen = std::min(qr.rank(), last);
+  VectorXd shift = VectorXd::Zero(qr.cols());
+  shift(seen) = 1;
+  const VectorXd column = qr.matrixR().col(seen).head(seen);
+  shift.head(seen) = -qr.matrixR().topLeftCorner(seen, seen).triangularView<Eigen::Upper>().solve(column);
+  return qr.colsPermutation() * shift;
+}
+
+/// Covariance and redundancy by orthogonal factors of the weighted design with columns of unit length.
 Result<LeastSquaresFit> judged(const LeastSquaresProblem& problem, const VectorXd& x,
                                const MatrixXd& jacobian) {
+  const Index columns = jacobian.cols();
   const VectorXd lengths = columnLengths(jacobian);
-  const MatrixXd design = jacobian * lengths.cwiseInverse().asDiagonal();
-  const Eigen::BDCSVD<MatrixXd> svd(design, Eigen::ComputeThinU | Eigen::ComputeThinV);
-  const VectorXd& values = svd.singularValues();
-  const Index last = values.size() - 1;
-  if (!(values(last) > kUndetermined * values(0))) {
-    return fail("The observations do not determine: " + undetermined(problem, svd.matrixV().col(last)) + ".",
-                {}, "Measure something more that involves them.");
+  Eigen::ColPivHouseholderQR<MatrixXd> qr(jacobian * lengths.cwiseInverse().asDiagonal());
+  qr.setThreshold(kUndetermined);
+  if (qr.rank() < columns) {
+    return fail("The observations do not determine: " + undetermined(problem, unseenShift(qr)) + ".", {},
+                "Measure something more that involves them.");
   }
   LeastSquaresFit fit;
   fit.solution = x;
   fit.residuals = problem.residuals(x);
-  const MatrixXd root =
-      lengths.cwiseInverse().asDiagonal() * svd.matrixV() * values.cwiseInverse().asDiagonal();
+  const MatrixXd inverse = qr.matrixR()
+                               .topLeftCorner(columns, columns)
+                               .triangularView<Eigen::Upper>()
+                               .solve(MatrixXd::Identity(columns, columns));
+  const MatrixXd root = lengths.cwiseInverse().asDiagonal() * (qr.colsPermutation() * inverse);
   fit.covariance = root * root.transpose();
-  fit.redundancy = (1 - svd.matrixU().rowwise().squaredNorm().array()).max(0).matrix();
-  fit.degreesOfFreedom = static_cast<int>(jacobian.rows() - jacobian.cols());
+  const MatrixXd basis = qr.householderQ() * MatrixXd::Identity(jacobian.rows(), columns);
+  fit.redundancy = (1 - basis.rowwise().squaredNorm().array()).max(0).matrix();
+  fit.degreesOfFreedom = static_cast<int>(jacobian.rows() - columns);
   fit.weightedSquares = fit.residuals.cwiseQuotient(problem.sigmas).squaredNorm();
   return fit;
 }

@@ -65,20 +65,6 @@ class FittersDay : public ::testing::Test {
     moveTo(pixel(world));
     QTest::mouseClick(&plan(), Qt::LeftButton, Qt::NoModifier, pixel(world));
   }
-  void drag(const Vec2& from, const Vec2& to) {
-    const QPoint a = pixel(from);
-    const QPoint b = pixel(to);
-    moveTo(a);
-    QTest::mousePress(&plan(), Qt::LeftButton, Qt::ControlModifier, a);
-    for (int step = 1; step <= 8; ++step) {
-      const QPoint at = a + (b - a) * step / 8;
-      QMouseEvent move(QEvent::MouseMove, at, plan().mapToGlobal(at), Qt::NoButton, Qt::LeftButton,
-                       Qt::ControlModifier);
-      QApplication::sendEvent(&plan(), &move);
-    }
-    QTest::mouseRelease(&plan(), Qt::LeftButton, Qt::ControlModifier, b);
-    document().finishAssessment();
-  }
   void choose(ToolKind tool) { window.toolBox().choose(tool); }
   void type(const QString& text) {
     QLineEdit* entry = plan().findChild<QLineEdit*>();
@@ -132,19 +118,21 @@ TEST_F(FittersDay, GoesFromAScannedPlanToASheet) {
   ASSERT_TRUE(document().change("Add a golfer", addGolfer(job(), golfer)));
   document().finishAssessment();
 
-  // Drag the bay against a wall: something is blocked; drag it back: nothing is.
+  // Push the bay into a wall by the arrow keys: something is blocked; push it back: it is not.
   const Vec2 home = job().option().placement.bay.origin;
-  const Frame& frame = job().option().kit.frame;
-  const BayPose pose = job().option().placement.bay;
-  const Vec3 grip = worldFromBay(pose, Vec3(-0.6 * frame.depth, 0.5 * frame.width - 0.01, 0));
-  const Vec2 aside = 2.6 * pose.right();
-  const int freeFindings = document().assessment().count(Verdict::Blocked);
-  drag(flat(grip), flat(grip) + aside);
-  EXPECT_NEAR((job().option().placement.bay.origin - home - aside).norm(), 0,
-              3 * plan().map().metresPerPixel());
-  EXPECT_GT(document().assessment().count(Verdict::Blocked), freeFindings);
-  drag(flat(grip) + aside, flat(grip));
-  EXPECT_EQ(document().assessment().count(Verdict::Blocked), freeFindings);
+  const int blocked = document().assessment().count(Verdict::Blocked);
+  document().selection().select(job().option().kit.frame.id);
+  const auto push = [&](Qt::Key key) {
+    plan().setFocus();
+    for (int step = 0; step < 26; ++step) QTest::keyClick(&plan(), key, Qt::ShiftModifier);
+    document().finishAssessment();
+  };
+  push(Qt::Key_Down);
+  EXPECT_NEAR((job().option().placement.bay.origin - home).norm(), 2.6, 1e-9);
+  EXPECT_GT(document().assessment().count(Verdict::Blocked), blocked);
+  push(Qt::Key_Up);
+  EXPECT_NEAR((job().option().placement.bay.origin - home).norm(), 0, 1e-9);
+  EXPECT_EQ(document().assessment().count(Verdict::Blocked), blocked);
   EXPECT_EQ(document().assessment().findings.size(), assess(job()).findings.size());
 
   // Print, save, open again, compare.

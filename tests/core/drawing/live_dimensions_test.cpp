@@ -69,7 +69,7 @@ TEST(LiveDimensions, TellAnOpeningsPlaceInItsWall) {
 TEST(LiveDimensions, OfAWallAreTheLengthsBesideIt) {
   // The side walls are slanted: the typed one gets its length all the same.
   const Job job = roomOver({{0, 0}, {6, 0}, {7, 4}, {-1, 4}}).job();
-  const Id wall = idNamed(job, "C");
+  const Id wall = idNamed(job, "Wall C");
   const auto dimensions = liveDimensions(ViewKind::Plan, job, wall);
   ASSERT_EQ(dimensions.size(), 2u);
   EXPECT_NEAR(dimensions[0].value, std::sqrt(17.0), 1e-12);

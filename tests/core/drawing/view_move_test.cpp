@@ -69,7 +69,7 @@ TEST(ViewMove, LeavesWallsLockedPlansAndTheScreensFaceAlone) {
   scan.id = job.takeId();
   scan.locked = true;
   job.planScans.push_back(scan);
-  EXPECT_FALSE(canMoveIn(ViewKind::Plan, job, idNamed(job, "A")));
+  EXPECT_FALSE(canMoveIn(ViewKind::Plan, job, idNamed(job, "Wall A")));
   EXPECT_FALSE(canMoveIn(ViewKind::Plan, job, scan.id));
   job.planScans[0].locked = false;
   EXPECT_TRUE(canMoveIn(ViewKind::Plan, job, scan.id));

@@ -14,7 +14,7 @@ TEST(WallPick, FindsTheNearestWallAndThePlaceOnIt) {
   const Job job = garage(8, 6).job();
   const auto spot = wallAt(job.room, {2.5, 0.04}, 0.1);
   ASSERT_TRUE(spot);
-  EXPECT_EQ(spot->wall, idNamed(job, "A"));
+  EXPECT_EQ(spot->wall, idNamed(job, "Wall A"));
   EXPECT_NEAR(spot->along, 2.5, 1e-12);
   EXPECT_NEAR(spot->distance, 0.04, 1e-12);
   EXPECT_FALSE(wallAt(job.room, {2.5, 0.3}, 0.1));
@@ -31,7 +31,7 @@ TEST(WallPick, CountsTheMasonryAsTheWall) {
 
 TEST(WallPick, NamesACornerByTheWallThatStartsThere) {
   const Job job = garage(8, 6).job();
-  EXPECT_EQ(cornerAt(job.room, {7.95, 5.95}, 0.1), idNamed(job, "C"));
+  EXPECT_EQ(cornerAt(job.room, {7.95, 5.95}, 0.1), idNamed(job, "Wall C"));
   EXPECT_FALSE(cornerAt(job.room, {7.8, 5.8}, 0.1));
 }
 
@@ -40,7 +40,7 @@ TEST(WallPick, KeepsAnOpeningWithinItsWall) {
   Opening door;
   door.width = taped(0.9);
   const auto at = [&](double along) {
-    return openingAt(job.room, door, {idNamed(job, "A"), along, 0}, Instrument::Drawing);
+    return openingAt(job.room, door, {idNamed(job, "Wall A"), along, 0}, Instrument::Drawing);
   };
   EXPECT_NEAR(at(4).offset.value, 3.55, 1e-12);
   EXPECT_NEAR(at(0.1).offset.value, 0, 1e-12);
