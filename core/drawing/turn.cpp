@@ -14,6 +14,8 @@ namespace baywright {
 namespace {
 
 constexpr double kStep = kPi / 12;
+/// Walls that call for the same turn but for rounding: the first one is named.
+constexpr double kSameTurn = 1e-9;
 
 /// The angle that brings `from` to the nearest multiple of `step` beyond `zero`.
 double toNearest(double from, double zero, double step) {
@@ -71,7 +73,7 @@ SnappedHeading snappedHeading(const Job& job, double heading) {
   for (const WallLine& wall : wallLines(job.room)) {
     const double wallHeading = std::atan2(wall.along.y(), wall.along.x());
     const double turn = toNearest(heading, wallHeading, kPi / 2);
-    if (std::abs(turn) >= least) continue;
+    if (std::abs(turn) >= least - kSameTurn) continue;
     least = std::abs(turn);
     const Vec2 along(std::cos(heading), std::sin(heading));
     const bool isParallel = std::abs(along.dot(wall.along)) > std::abs(along.dot(wall.inward));

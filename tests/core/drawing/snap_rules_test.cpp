@@ -85,13 +85,13 @@ TEST(SnapRules, CentreTheBayInTheRoomAndOnADoorAtOnce) {
   EXPECT_EQ(room.snapped.marks.front().what, "midway between A and C");
 }
 
-TEST(SnapRules, DISABLED_KnowTheEndOfAWall) {
+TEST(SnapRules, KnowTheEndOfAWall) {
   // In the L the wall at y = 3 ends at x = 4: left of it nothing stands there.
   const Job job = lShapedRoom(8, 6, 4, 3).withFrame(2, 2.4, 1.2).bayAt(6.5, 1.5, 0).job();
   const Id frame = job.option().kit.frame.id;
-  const Move under = moved(ViewKind::Plan, job, frame, {0, 0.5 - 0.03});
+  const Move under = moved(ViewKind::Plan, job, frame, {0, 0.5 - 0.01});
   EXPECT_EQ(words(under.snapped), Words{"against wall C"});
-  const Move beyond = moved(ViewKind::Plan, job, frame, {-5, 0.5 - 0.03});
+  const Move beyond = moved(ViewKind::Plan, job, frame, {-5, 0.5 - 0.01});
   for (const std::string& word : words(beyond.snapped)) EXPECT_NE(word, "against wall C");
 }
 
@@ -142,11 +142,13 @@ TEST(SnapRules, StandAFixtureOnTheFloorInAnElevation) {
   EXPECT_NEAR(heightsOf(move.job, idNamed(job, "Box"))->top, 1.3, 1e-12);
 }
 
-TEST(SnapRules, DISABLED_PutAWallInLineWithAnother) {
-  const Job job = roomOver({{0, 0}, {6, 0}, {6, 4}, {3, 4}, {3, 4.5}, {0, 4.5}}).job();
-  // Wall C at y = 4 faces down; E runs at y = 4.5.
-  const Move move = moved(ViewKind::Plan, job, idNamed(job, "Wall E"), {0, -0.47});
-  EXPECT_NEAR(wallLine(move.job.room, idNamed(job, "Wall E"))->start.y(), 4.0, 1e-9);
+TEST(SnapRules, PutAWallInLineWithAnother) {
+  // Two arms of a U: C ends one at y = 4, G the other at y = 4.5.
+  const Job job = roomOver({{0, 0}, {6, 0}, {6, 4}, {4, 4}, {4, 2}, {2, 2}, {2, 4.5}, {0, 4.5}}).job();
+  const Id wall = idNamed(job, "Wall G");
+  const Move move = moved(ViewKind::Plan, job, wall, {0, -0.47});
+  EXPECT_NEAR(wallLine(move.job.room, wall)->start.y(), 4.0, 1e-9);
+  EXPECT_EQ(words(move.snapped), Words{"in line with wall C"});
 }
 
 TEST(SnapRules, SquareACornerWithTheWallsBeyondItsNeighbours) {
