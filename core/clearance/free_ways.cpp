@@ -54,6 +54,10 @@ std::vector<Chain> openOutline(const WalkInput& input) {
     }
     if (reached < (to - from).norm()) addPiece(chains, from + reached * along, to);
   }
+  if (chains.size() > 1 && chains.back().back() == chains.front().front()) {
+    chains.back().insert(chains.back().end(), chains.front().begin() + 1, chains.front().end());
+    chains.erase(chains.begin());
+  }
   return chains;
 }
 

@@ -8,8 +8,6 @@
 #include <queue>
 #include <set>
 
-#include "geometry/closest.h"
-
 namespace baywright {
 namespace {
 
@@ -18,10 +16,6 @@ constexpr double kGrid = 1e-5;
 
 using Diagram = boost::polygon::voronoi_diagram<double>;
 using IntegerPoint = boost::polygon::point_data<int>;
-
-Segment3 level(const Segment2& s) {
-  return {raised(s.a, 0), raised(s.b, 0)};
-}
 
 Segment2 pieceTo(const Vec2& from, const Vec2& corner, double longest) {
   const double length = (corner - from).norm();
@@ -48,9 +42,11 @@ struct Queued {
 }  // namespace
 
 void addOutline(std::vector<OutlinePoint>& points, std::span<const Vec2> chain, double spacing) {
-  for (std::size_t i = 0; i < chain.size(); ++i) {
+  const bool closed = chain.size() > 2 && chain.front() == chain.back();
+  const std::size_t corners = chain.size() - (closed ? 1 : 0);
+  for (std::size_t i = 0; i < corners; ++i) {
     OutlinePoint corner{chain[i], {chain[i], chain[i]}, {chain[i], chain[i]}};
-    if (i > 0) corner.before = pieceTo(chain[i], chain[i - 1], spacing);
+    if (i > 0 || closed) corner.before = pieceTo(chain[i], chain[i > 0 ? i - 1 : corners - 1], spacing);
     if (i + 1 < chain.size()) corner.after = pieceTo(chain[i], chain[i + 1], spacing);
     points.push_back(corner);
     if (i + 1 == chain.size()) break;
@@ -67,8 +63,12 @@ Gap gapAt(const OutlinePoint& first, const OutlinePoint& second) {
   Gap best{(first.at - second.at).norm(), first.at, second.at};
   for (const auto& [point, outline] : {std::pair(&first, &second), std::pair(&second, &first)}) {
     for (const Segment2& piece : {outline->before, outline->after}) {
-      const Closest near = closest(level({point->at, point->at}), level(piece));
-      if (near.distance < best.width) best = {near.distance, point->at, flat(near.onSecond)};
+      const Vec2 run = piece.b - piece.a;
+      const double t = run.dot(point->at - piece.a) / run.squaredNorm();
+      if (!(t > 0 && t < 1)) continue;  // no square foot on this piece; also where it has no length
+      const Vec2 foot = piece.a + t * run;
+      const double width = (point->at - foot).norm();
+      if (width < best.width) best = {width, point->at, foot};
     }
   }
   return best;

@@ -18,12 +18,13 @@ struct OutlinePoint {
   int side = 0;   ///< and which of its sides
 };
 
-/// Points along a chain of corners, at the corners and no more than `spacing` apart between them.
+/// Points along a chain of corners, at the corners and no more than `spacing` apart between them. A chain
+/// that ends where it began is closed.
 void addOutline(std::vector<OutlinePoint>& points, std::span<const Vec2> chain, double spacing);
 
-/// Gap between the outlines at two points, with the points between which it is measured: from one of the two
-/// points to the outline at the other, whichever is less. Exact at a corner, where narrow places are, and
-/// between parallels.
+/// Gap between the outlines at two points, with the points between which it is measured: between the two, or
+/// from one of them square to the outline at the other, whichever is less. Exact at a corner, where narrow
+/// places are, and between parallels.
 struct Gap {
   double width = 0;
   Vec2 a = Vec2::Zero();
@@ -32,7 +33,8 @@ struct Gap {
 Gap gapAt(const OutlinePoint& first, const OutlinePoint& second);
 
 /// The Voronoi diagram of outline points as a graph: its vertices are places to stand, its edges lead between
-/// two points whose distance is the edge's width.
+/// two points whose distance is the edge's width. Between different sides of one exit the width counts as
+/// infinite: how wide a door is, is asked apart.
 class WalkGraph {
  public:
   explicit WalkGraph(std::vector<OutlinePoint> points);

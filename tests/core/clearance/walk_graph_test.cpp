@@ -17,6 +17,15 @@ TEST(Outline, IsNoWiderSpacedThanAsked) {
     EXPECT_LE((points[i].at - points[i - 1].at).norm(), 0.1 + 1e-12);
 }
 
+TEST(Outline, KnowsBothSidesOfEachCornerOfARing) {
+  std::vector<OutlinePoint> points;
+  const std::array ring = {Vec2(0, 0), Vec2(1, 0), Vec2(0, 1), Vec2(0, 0)};
+  addOutline(points, ring, 0.1);
+  EXPECT_EQ(points[0].before.b, Vec2(0, 0.1));
+  EXPECT_EQ(points[0].after.b, Vec2(0.1, 0));
+  for (std::size_t i = 1; i < points.size(); ++i) EXPECT_NE(points[i].at, points[0].at);
+}
+
 TEST(Gap, IsMeasuredBetweenOutlinesNotPoints) {
   std::vector<OutlinePoint> lower;
   std::vector<OutlinePoint> upper;
