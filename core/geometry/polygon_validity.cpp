@@ -2,6 +2,9 @@
 #include "geometry/polygon_validity.h"
 
 #include <algorithm>
+#include <array>
+#include <charconv>
+#include <cmath>
 #include <string>
 
 #include "geometry/detail/ring_edges.h"
@@ -95,19 +98,35 @@ std::vector<EdgeCrossing> selfCrossings(const Polygon& polygon) {
 namespace {
 
 std::string ringName(int ring) {
-  return ring == 0 ? "" : "hole " + std::to_string(ring) + ", ";
+  return ring == 0 ? "outline" : "hole " + std::to_string(ring);
 }
 
 Result<void> checkRing(const Ring& ring, int index) {
-  const std::string where = index == 0 ? "outline" : "hole " + std::to_string(index);
+  const std::string where = ringName(index);
   if (ring.size() < 3) return fail("A region needs at least three corners.", where);
   for (std::size_t i = 0; i < ring.size(); ++i) {
     const std::string corner = where + ", corner " + std::to_string(i + 1);
     if (!ring[i].allFinite()) return fail("A coordinate is not a finite number.", corner);
-    if (ring[i] == detail::edgeOf(ring, i).b)
+    if (ring[i] == detail::edgeOf(ring, i).b) {
       return fail("Two corners in a row are in the same place.", corner, "Remove one of them.");
+    }
   }
   return {};
+}
+
+/// Metres to the millimetre, the same in every locale.
+std::string metres(double value) {
+  std::array<char, 340> text{};  // the largest double has 309 digits before the point
+  const auto end = std::to_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed, 3);
+  return {text.data(), end.ptr};
+}
+
+Problem problemOf(const EdgeCrossing& c) {
+  const std::string second = "edge " + std::to_string(c.secondEdge + 1) +
+                             (c.firstRing == c.secondRing ? "" : " of " + ringName(c.secondRing));
+  return {"Edge " + std::to_string(c.firstEdge + 1) + " meets " + second + " at x " + metres(c.point.x()) +
+              " m, y " + metres(c.point.y()) + " m.",
+          ringName(c.firstRing), "Move a corner so that they no longer cross or touch."};
 }
 
 Result<void> checkNesting(const Polygon& polygon) {
@@ -133,14 +152,7 @@ Result<void> validated(const Polygon& polygon) {
     if (const auto ok = checkRing(ringOf(polygon, r), static_cast<int>(r)); !ok) return ok;
   }
   const auto crossings = selfCrossings(polygon);
-  if (!crossings.empty()) {
-    const EdgeCrossing& c = crossings.front();
-    return fail(
-        "Edge " + std::to_string(c.firstEdge + 1) + " meets edge " + std::to_string(c.secondEdge + 1) + ".",
-        ringName(c.firstRing) + "edge " + std::to_string(c.firstEdge + 1) + " and " + ringName(c.secondRing) +
-            "edge " + std::to_string(c.secondEdge + 1),
-        "Move a corner so that the edges no longer cross or touch.");
-  }
+  if (!crossings.empty()) return tl::unexpected(problemOf(crossings.front()));
   if (!(std::abs(signedArea(polygon.outer)) >= kMinimumArea)) {
     return fail("The region has no area.", "outline");
   }
