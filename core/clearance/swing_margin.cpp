@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <tuple>
 #include <vector>
 
 #include "clearance/worst_margin.h"
@@ -68,13 +69,17 @@ class Worst {
 };
 
 struct Candidate {
-  double gap;
+  double gap;  ///< never above the distance of the group's capsules
   std::size_t obstacle;
   std::size_t group;
-  double sigma;
+  double sigma;  ///< never below the uncertainty of their margins
 };
 
-/// Pairs of obstacle and group of capsules, nearest first.
+bool isNearer(const Candidate& a, const Candidate& b) {
+  return std::tie(a.gap, a.obstacle, a.group) < std::tie(b.gap, b.obstacle, b.group);
+}
+
+/// Pairs of obstacle and group of capsules.
 std::vector<Candidate> candidates(const PlacedSwing& swing, std::span<const RoomObstacle> obstacles,
                                   std::span<const std::size_t> which, const SwingNeeds& needs) {
   std::vector<Candidate> list;
@@ -85,10 +90,17 @@ std::vector<Candidate> candidates(const PlacedSwing& swing, std::span<const Room
       list.push_back({lowerBound(swing.groups[group], obstacles[index]), index, group, sigma});
     }
   }
-  std::sort(list.begin(), list.end(), [](const Candidate& a, const Candidate& b) {
-    return std::tie(a.gap, a.obstacle, a.group) < std::tie(b.gap, b.obstacle, b.group);
-  });
   return list;
+}
+
+void offerGroup(Worst& worst, const PlacedSwing& swing, const RoomObstacle& obstacle,
+                const Candidate& candidate) {
+  const std::size_t first = candidate.group * PlacedSwing::kGroup;
+  const std::size_t last = std::min(first + PlacedSwing::kGroup, swing.capsules.size());
+  for (std::size_t i = first; i < last; ++i) {
+    if (lowerBound(swing.capsules[i].capsule, obstacle) > worst.reach(candidate.sigma)) continue;
+    worst.offer(candidate.obstacle, i);
+  }
 }
 
 }  // namespace
@@ -116,15 +128,16 @@ std::optional<SwingMargin> tightest(const SwingEnvelope& envelope, const PlacedS
     }
     return worst.best();
   }
-  for (const Candidate& candidate : candidates(swing, obstacles, which, needs)) {
+  std::vector<Candidate> list = candidates(swing, obstacles, which, needs);
+  if (list.empty()) return std::nullopt;
+  const Candidate nearest = *std::min_element(list.begin(), list.end(), isNearer);
+  offerGroup(worst, swing, obstacles[nearest.obstacle], nearest);
+  // The nearest group rules out most of the others: only what is left is worth sorting.
+  std::erase_if(list, [&](const Candidate& c) { return c.gap > worst.reach(c.sigma); });
+  std::sort(list.begin(), list.end(), isNearer);
+  for (const Candidate& candidate : list) {
     if (candidate.gap > worst.reach(candidate.sigma)) continue;
-    const RoomObstacle& obstacle = obstacles[candidate.obstacle];
-    const std::size_t first = candidate.group * PlacedSwing::kGroup;
-    const std::size_t last = std::min(first + PlacedSwing::kGroup, swing.capsules.size());
-    for (std::size_t i = first; i < last; ++i) {
-      if (lowerBound(swing.capsules[i].capsule, obstacle) > worst.reach(candidate.sigma)) continue;
-      worst.offer(candidate.obstacle, i);
-    }
+    offerGroup(worst, swing, obstacles[candidate.obstacle], candidate);
   }
   return worst.best();
 }
