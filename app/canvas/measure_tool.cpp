@@ -52,6 +52,12 @@ void MeasureTool::release(ToolHost& host, const PointerEvent& event) {
   host.refresh();
 }
 
+bool MeasureTool::key(ToolHost& host, const QKeyEvent& event) {
+  if (event.key() != Qt::Key_Escape || !from_) return false;
+  cancel(host);
+  return true;
+}
+
 void MeasureTool::cancel(ToolHost& host) {
   from_.reset();
   to_.reset();

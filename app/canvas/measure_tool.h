@@ -14,7 +14,8 @@ class MeasureTool : public Tool {
   void press(ToolHost& host, const PointerEvent& event) override;
   void move(ToolHost& host, const PointerEvent& event) override;
   void release(ToolHost& host, const PointerEvent& event) override;
-  bool isBusy() const override { return from_.has_value(); }
+  bool key(ToolHost& host, const QKeyEvent& event) override;
+  bool isBusy() const override { return from_ && !to_; }
   void cancel(ToolHost& host) override;
   void paint(Overlay& overlay, const ToolHost& host) const override;
   QString status(const ToolHost& host) const override;

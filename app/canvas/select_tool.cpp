@@ -147,7 +147,12 @@ void SelectTool::click(ToolHost& host) {
 }
 
 void SelectTool::doubleClick(ToolHost& host, const PointerEvent& event) {
-  if (!isBusy()) press(host, event);
+  if (isBusy()) return;
+  const auto under = thingsAt(host, event.at);
+  const Id selected = host.document().selection().selected();
+  // The two clicks of a double click must not go round what lies there.
+  if (std::find(under.begin(), under.end(), selected) != under.end() && !fields(host).empty())
+    host.openEntry(0);
 }
 
 void SelectTool::startTurning(ToolHost& host, const Vec2& from) {

@@ -11,7 +11,8 @@ namespace baywright {
 
 /// Selects, moves, turns, nudges and removes. A click selects what is under the pointer, and another one at
 /// the same spot what lies below it; a drag moves the selected thing if the pointer is on it, else what a
-/// click would select, and the whole drawing where there is nothing to move.
+/// click would select, and the whole drawing where there is nothing to move. A double click, Enter or a digit
+/// types the selected thing's distances.
 class SelectTool : public Tool {
  public:
   void press(ToolHost& host, const PointerEvent& event) override;

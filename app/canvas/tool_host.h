@@ -28,6 +28,7 @@ class ToolHost {
   virtual std::optional<Vec2> pixelsOf(const PlanScan& scan) const = 0;
 
   virtual void panBy(QPointF pixels) = 0;
+  virtual void zoomTo(const Eigen::AlignedBox2d& box) = 0;
   /// Opens the field for typing, with these characters typed already.
   virtual void openEntry(std::size_t field, const QString& typed = {}) = 0;
   /// A sentence for the person at work: what was done, or why it was not.

@@ -13,6 +13,7 @@
 #include "canvas/select_tool.h"
 #include "canvas/tool_words.h"
 #include "canvas/wall_tool.h"
+#include "canvas/zoom_tool.h"
 
 namespace baywright {
 namespace {
@@ -66,6 +67,9 @@ constexpr std::array kTools{
             onThePlan, make<ScanStraightenTool>},
     ToolRow{ToolKind::AimProjector, QT_TRANSLATE_NOOP("Tool", "Aim the projector"), "tool-aim", "P",
             QT_TRANSLATE_NOOP("Tool", "Moves the lens and turns its beam."), everywhere, make<AimTool>},
+    ToolRow{ToolKind::Zoom, QT_TRANSLATE_NOOP("Tool", "Zoom to a box"), "tool-zoom", "Z",
+            QT_TRANSLATE_NOOP("Tool", "Fills the view with what a box is dragged over."), everywhere,
+            make<ZoomTool>},
 };
 
 }  // namespace

@@ -23,6 +23,7 @@ enum class ToolKind {
   ScanScale,
   ScanStraighten,
   AimProjector,
+  Zoom,
 };
 
 /// A tool as menus, tool bars and help show it. Texts are in English here; toolText() translates them.

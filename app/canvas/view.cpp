@@ -1,14 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "canvas/view.h"
 
-#include <QContextMenuEvent>
-#include <QGestureEvent>
-#include <QKeyEvent>
-#include <QMouseEvent>
-#include <QNativeGestureEvent>
-#include <QPinchGesture>
-#include <QWheelEvent>
-#include <cmath>
+#include <QResizeEvent>
 
 #include "canvas/tool_words.h"
 #include "drawing/text_box.h"
@@ -22,8 +15,6 @@ constexpr double kReachPixels = 8;  // how near to a thing a click may be
 // Round a drawing that was fitted, pixels; the scale bar stands below it.
 const QMarginsF kMargins(16, 16, 16, 42);
 constexpr double kMillimetresInInch = 25.4;
-constexpr double kZoomStep = 1.25;   // a key; a notch of the wheel is as much
-constexpr double kWheelNotch = 120;  // of QWheelEvent::angleDelta
 
 struct KindText {
   const char* name;
@@ -160,7 +151,7 @@ const Linework& View::linework() const {
     options.metresPerMm = reach().unitsPerMm;
     options.findingKey = document_.selection().findingKey().toStdString();
     // Live dimensions take the place of the drawing's own.
-    if (tool_ && tool_->isBusy()) options.dimensions = false;
+    if (showsLive_) options.dimensions = false;
     linework_ = drawer_.draw(kind_, document_.job(), document_.assessment(), options);
   }
   return *linework_;
@@ -276,220 +267,24 @@ void View::refresh() {
   update();
 }
 
+void View::zoomAt(QPointF pixel, double factor) {
+  ScreenMap map = map_;
+  map.zoom(pixel, factor);
+  fitted_ = false;
+  setMap(map);
+}
+
 void View::tellTool() {
+  const bool showsLive = tool_->isBusy() && !tool_->fields(*this).empty();
+  if (showsLive != showsLive_) {
+    showsLive_ = showsLive;
+    stale(Stale::Drawing);
+  }
   setCursor(spaceHeld_ || panFrom_ ? QCursor(Qt::OpenHandCursor) : tool_->cursor(*this));
   const QString status = tool_->status(*this);
   if (status == status_) return;
   status_ = status;
   Q_EMIT statusChanged(status);
-}
-
-// --- pointer
-
-PointerEvent View::pointerFrom(const QMouseEvent& event) const {
-  return {map_.drawingFrom(event.position()), event.position(), event.button(), event.modifiers()};
-}
-
-void View::mousePressEvent(QMouseEvent* event) {
-  setFocus(Qt::MouseFocusReason);
-  if (event->button() == Qt::MiddleButton || (spaceHeld_ && event->button() == Qt::LeftButton)) {
-    panFrom_ = event->position();
-    setCursor(Qt::ClosedHandCursor);
-    return;
-  }
-  if (event->button() != Qt::LeftButton) return;
-  tool_->press(*this, pointerFrom(*event));
-  tellTool();
-}
-
-void View::mouseMoveEvent(QMouseEvent* event) {
-  const PointerEvent pointer = pointerFrom(*event);
-  Q_EMIT pointerAt({pointer.at.x(), pointer.at.y()});
-  if (panFrom_) {
-    panBy(event->position() - *panFrom_);
-    panFrom_ = event->position();
-    return;
-  }
-  const bool wasBusy = tool_->isBusy();
-  tool_->move(*this, pointer);
-  if (wasBusy != tool_->isBusy()) stale(Stale::Drawing);
-  tellTool();
-}
-
-void View::mouseReleaseEvent(QMouseEvent* event) {
-  if (panFrom_) {
-    panFrom_.reset();
-    tellTool();
-    return;
-  }
-  if (event->button() != Qt::LeftButton) return;
-  // The button may go up while a figure is typed: then Enter ends the gesture.
-  if (!entry_->isHidden() && tool_->isBusy()) return;
-  tool_->release(*this, pointerFrom(*event));
-  stale(Stale::Drawing);
-  tellTool();
-}
-
-void View::mouseDoubleClickEvent(QMouseEvent* event) {
-  if (event->button() != Qt::LeftButton || spaceHeld_) return;
-  tool_->doubleClick(*this, pointerFrom(*event));
-  tellTool();
-}
-
-void View::leaveEvent(QEvent*) {
-  document_.selection().hover({});
-  Q_EMIT pointerLeft();
-}
-
-void View::contextMenuEvent(QContextMenuEvent* event) {
-  if (tool_->isBusy()) return;
-  const auto hits = hitsAt(linework(), map_.drawingFrom(event->pos()), reach());
-  const Id thing = hits.empty() ? Id{} : hits.front().id;
-  if (thing) document_.selection().select(thing);
-  Q_EMIT contextMenuWanted(thing, event->globalPos());
-}
-
-void View::wheelEvent(QWheelEvent* event) {
-  event->accept();
-  // Only touchpads tell pixels and phases: two fingers pan, as everywhere.
-  const bool isTouchpad = !event->pixelDelta().isNull() && event->phase() != Qt::NoScrollPhase;
-  if (isTouchpad && !event->modifiers().testFlag(Qt::ControlModifier)) {
-    panBy(event->pixelDelta());
-    return;
-  }
-  ScreenMap map = map_;
-  map.zoom(event->position(), std::pow(kZoomStep, event->angleDelta().y() / kWheelNotch));
-  fitted_ = false;
-  setMap(map);
-}
-
-bool View::nativeGesture(const QNativeGestureEvent& event) {
-  if (event.gestureType() != Qt::ZoomNativeGesture) return false;
-  ScreenMap map = map_;
-  map.zoom(event.position(), 1 + event.value());
-  fitted_ = false;
-  setMap(map);
-  return true;
-}
-
-bool View::gesture(QGestureEvent& event) {
-  auto* pinch = static_cast<QPinchGesture*>(event.gesture(Qt::PinchGesture));
-  if (!pinch) return false;
-  // The first finger may have begun something before the second came.
-  if (pinch->state() == Qt::GestureStarted) giveUp();
-  const QPointF centre = mapFromGlobal(pinch->centerPoint());
-  ScreenMap map = map_;
-  map.pan(centre - mapFromGlobal(pinch->lastCenterPoint()));
-  map.zoom(centre, pinch->scaleFactor());
-  fitted_ = false;
-  setMap(map);
-  event.accept(pinch);
-  return true;
-}
-
-// --- keys
-
-bool View::event(QEvent* event) {
-  switch (event->type()) {
-    case QEvent::NativeGesture:
-      if (nativeGesture(*static_cast<QNativeGestureEvent*>(event))) return true;
-      break;
-    case QEvent::Gesture:
-      if (gesture(*static_cast<QGestureEvent*>(event))) return true;
-      break;
-    case QEvent::ShortcutOverride:
-      if (keepsFromShortcuts(*static_cast<QKeyEvent*>(event))) {
-        event->accept();
-        return true;
-      }
-      break;
-    default:
-      break;
-  }
-  return QWidget::event(event);
-}
-
-bool View::keepsFromShortcuts(const QKeyEvent& event) const {
-  // While something is begun no shortcut may pull the job away from under it.
-  if (tool_->isBusy()) return true;
-  const bool isFunctionKey = event.key() >= Qt::Key_F1 && event.key() <= Qt::Key_F35;
-  const bool isArrow = event.key() >= Qt::Key_Left && event.key() <= Qt::Key_Down;
-  if (isArrow) return !event.modifiers().testFlag(Qt::ControlModifier);
-  return event.modifiers() == Qt::NoModifier && !isFunctionKey;
-}
-
-bool View::focusNextPrevChild(bool next) {
-  if (tool_->isBusy() && !tool_->fields(*this).empty()) return false;
-  return QWidget::focusNextPrevChild(next);
-}
-
-bool View::typesAField(const QKeyEvent& event) const {
-  if (tool_->fields(*this).empty()) return false;
-  if (event.key() == Qt::Key_Tab) return tool_->isBusy();
-  if (event.modifiers() & (Qt::ControlModifier | Qt::AltModifier)) return false;
-  const QString text = event.text();
-  return text.size() == 1 &&
-         (text[0].isDigit() || text[0] == QLatin1Char('.') || text[0] == QLatin1Char(','));
-}
-
-bool View::navigates(const QKeyEvent& event) {
-  const bool control = event.modifiers().testFlag(Qt::ControlModifier);
-  if (event.key() == Qt::Key_0 && control) {
-    fit();
-    return true;
-  }
-  const bool nearer = event.key() == Qt::Key_Plus || event.key() == Qt::Key_Equal;
-  if (!nearer && event.key() != Qt::Key_Minus) return false;
-  ScreenMap map = map_;
-  map.zoom(rect().center(), nearer ? kZoomStep : 1 / kZoomStep);
-  fitted_ = false;
-  setMap(map);
-  return true;
-}
-
-bool View::choosesATool(const QKeyEvent& event) {
-  if (tool_->isBusy() || event.modifiers() != Qt::NoModifier) return false;
-  const QKeySequence pressed(event.keyCombination());
-  for (const ToolRow& row : tools()) {
-    if (pressed != QKeySequence(QString::fromLatin1(row.shortcut)) || !row.worksIn(kind_)) continue;
-    toolBox_.choose(row.kind);
-    return true;
-  }
-  return false;
-}
-
-void View::keyPressEvent(QKeyEvent* event) {
-  event->accept();
-  if (event->key() == Qt::Key_Space) {
-    spaceHeld_ = true;
-  } else if (event->key() == Qt::Key_Escape && tool_->isBusy()) {
-    giveUp();
-  } else if (event->matches(QKeySequence::Undo) && tool_->isBusy()) {
-    giveUp();
-  } else if (typesAField(*event)) {
-    openEntry(0, event->key() == Qt::Key_Tab ? QString() : event->text());
-  } else if (!tool_->key(*this, *event) && !navigates(*event) && !choosesATool(*event)) {
-    const bool leavesTool = event->key() == Qt::Key_Escape && toolBox_.current() != ToolKind::Select;
-    if (leavesTool)
-      done();
-    else
-      event->ignore();
-  }
-  stale(Stale::Drawing);
-  tellTool();
-}
-
-void View::keyReleaseEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) {
-    spaceHeld_ = false;
-    tellTool();
-  }
-  QWidget::keyReleaseEvent(event);
-}
-
-void View::focusOutEvent(QFocusEvent* event) {
-  spaceHeld_ = false;
-  QWidget::focusOutEvent(event);
 }
 
 void View::changeEvent(QEvent* event) {

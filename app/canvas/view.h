@@ -38,7 +38,6 @@ class View : public QWidget, public ToolHost {
   double scale() const;
 
   void fit();
-  void zoomTo(const Eigen::AlignedBox2d& box);
 
   QSize sizeHint() const override { return {480, 320}; }
   QSize minimumSizeHint() const override { return {120, 90}; }
@@ -51,6 +50,7 @@ class View : public QWidget, public ToolHost {
   const ToolSettings& settings() const override { return toolBox_.settings(); }
   std::optional<Vec2> pixelsOf(const PlanScan& scan) const override;
   void panBy(QPointF pixels) override;
+  void zoomTo(const Eigen::AlignedBox2d& box) override;
   void openEntry(std::size_t field, const QString& typed = {}) override;
   void say(const QString& sentence) override;
   void done() override;
@@ -93,6 +93,7 @@ class View : public QWidget, public ToolHost {
   void showJob();
   void setMap(const ScreenMap& map);
   void stale(Stale what);
+  void zoomAt(QPointF pixel, double factor);
   void zoomToFinding(const QString& key);
   PointerEvent pointerFrom(const QMouseEvent& event) const;
   void tellTool();
@@ -109,6 +110,7 @@ class View : public QWidget, public ToolHost {
   void paintDrawing();
   void paintGrid(QPainter& painter);
   void paintPlans(QPainter& painter);
+  void paintMissingPlans(QPainter& painter);
   void paintScaleBar(QPainter& painter);
   void paintOverlay(QPainter& painter);
   bool coversFloor() const;
@@ -125,7 +127,8 @@ class View : public QWidget, public ToolHost {
   ScreenMap map_;
   ViewOptions options_;
   BayPose shownBay_;
-  bool fitted_ = false;  ///< until the person at work pans or zooms
+  bool showsLive_ = false;  ///< live dimensions take the place of the drawing's own
+  bool fitted_ = false;     ///< until the person at work pans or zooms
   bool spaceHeld_ = false;
   std::optional<QPointF> panFrom_;
 

@@ -79,13 +79,29 @@ void View::paintPlans(QPainter& painter) {
   }
 }
 
+void View::paintMissingPlans(QPainter& painter) {
+  QStringList lines;
+  for (const PlanScan& scan : document_.job().planScans) {
+    if (!scan.visible || pixelsOf(scan)) continue;
+    const QString name = QString::fromStdString(scan.name);
+    const auto problem = pictures_.problemOf(scan);
+    lines.push_back(problem ? name + QStringLiteral(": ") + sentenceOf(*problem)
+                            : toolWords("%1 is being read …").arg(name));
+  }
+  painter.setPen(Theme::forPalette(palette()).ink);
+  const QRectF room = QRectF(rect()).adjusted(kBarInset, kBarInset, -kBarInset, -kBarInset);
+  painter.drawText(room, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, lines.join(QLatin1Char('\n')));
+}
+
 void View::paintGround() {
   ground_ = QPixmap(size() * devicePixelRatioF());
   ground_.setDevicePixelRatio(devicePixelRatioF());
   ground_.fill(Theme::forPalette(palette()).background);
   QPainter painter(&ground_);
   paintGrid(painter);
-  if (kind_ == ViewKind::Plan) paintPlans(painter);
+  if (kind_ != ViewKind::Plan) return;
+  paintPlans(painter);
+  paintMissingPlans(painter);
 }
 
 void View::paintDrawing() {

@@ -24,6 +24,7 @@ class FakeToolHost : public ToolHost {
   std::vector<std::size_t> entries;  ///< fields that were opened for typing
   int doneCount = 0;
   QPointF panned;
+  Eigen::AlignedBox2d zoomed;
 
   static constexpr double kMetresPerPixel = 0.01;
 
@@ -71,6 +72,7 @@ class FakeToolHost : public ToolHost {
   const ToolSettings& settings() const override { return toolSettings; }
   std::optional<Vec2> pixelsOf(const PlanScan&) const override { return scanPixels; }
   void panBy(QPointF pixels) override { panned += pixels; }
+  void zoomTo(const Eigen::AlignedBox2d& box) override { zoomed = box; }
   void openEntry(std::size_t field, const QString&) override { entries.push_back(field); }
   void say(const QString& sentence) override { said.push_back(sentence); }
   void done() override { ++doneCount; }

@@ -26,9 +26,9 @@ TEST(MeasureTool, MeasuresADragAsWell) {
   MeasureTool tool;
   host.drag(tool, {2.5, 1.5}, {5.5, 5.5}, Qt::ControlModifier);
   EXPECT_EQ(host.said.back(), QString::fromStdString(formatLength(5, host.job().units)));
-  EXPECT_TRUE(tool.isBusy());
-  tool.cancel(host);
   EXPECT_FALSE(tool.isBusy());
+  EXPECT_TRUE(host.key(tool, Qt::Key_Escape));
+  EXPECT_FALSE(host.key(tool, Qt::Key_Escape));
 }
 
 }  // namespace

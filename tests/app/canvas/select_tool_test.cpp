@@ -94,6 +94,15 @@ TEST(SelectTool, TypesADimensionOfWhatIsSelectedWithoutADrag) {
   EXPECT_EQ(host.document().undoStack().count(), 1);
 }
 
+TEST(SelectTool, TypesADistanceAfterADoubleClick) {
+  FakeToolHost host(hall());
+  SelectTool tool;
+  host.click(tool, {2, 6.5});
+  tool.doubleClick(host, host.at({2, 6.5}, Qt::LeftButton));
+  EXPECT_EQ(host.entries, std::vector<std::size_t>{0});
+  EXPECT_EQ(host.document().selection().selected(), idNamed(host.job(), "Bench"));
+}
+
 TEST(SelectTool, GoesRoundWhatLiesAtOneSpot) {
   FakeToolHost host(hall());
   SelectTool tool;

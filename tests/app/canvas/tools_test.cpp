@@ -17,7 +17,7 @@ using namespace testing;
 
 TEST(Tools, StandInTheOrderOfTheirKinds) {
   for (const ToolRow& row : tools()) EXPECT_EQ(&toolRow(row.kind), &row);
-  EXPECT_EQ(tools().size(), static_cast<std::size_t>(ToolKind::AimProjector) + 1);
+  EXPECT_EQ(tools().size(), static_cast<std::size_t>(ToolKind::Zoom) + 1);
 }
 
 TEST(Tools, HaveNamesHelpAndKeysOfTheirOwn) {
