@@ -36,11 +36,11 @@ void Board::addHatched(Path area) {
   if (hatch) add(std::move(*hatch));
 }
 
-std::optional<Vec2> Board::addWhereFree(std::span<const Text> candidates) {
+std::optional<Text> Board::addWhereFree(std::span<const Text> candidates) {
   for (const Text& text : candidates) {
     if (!isFree(boxOf(text, unitsPerMm_))) continue;
     add(text);
-    return text.at;
+    return text;
   }
   return std::nullopt;
 }

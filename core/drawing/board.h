@@ -27,9 +27,8 @@ class Board {
   /// A soft area, with the hatch of its verdict if it has one.
   void addHatched(Path area);
 
-  /// The first of these places where the text covers no other, and where that is; when all are taken the text
-  /// is left out.
-  std::optional<Vec2> addWhereFree(std::span<const Text> candidates);
+  /// The first of these whose place is free, as it was put down; when all are taken the text is left out.
+  std::optional<Text> addWhereFree(std::span<const Text> candidates);
   /// The first whose text covers no other; when there is none, the first: a dimension is never left out.
   void addWhereFree(std::span<const DimensionMark> candidates);
 

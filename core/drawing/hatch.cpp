@@ -2,7 +2,9 @@
 #include "drawing/hatch.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <numbers>
 
 namespace baywright {
 namespace {
@@ -55,33 +57,49 @@ Rows rowsOf(const Rings& rings, double spacing) {
   return count <= kMostLines ? Rows{first, std::max(count, 0.0)} : Rows{};
 }
 
+// The corners of a dot about the origin, level by level.
+struct DotLevel {
+  double y;
+  std::vector<double> xs;
+};
+std::array<DotLevel, 5> dotLevels(double radius) {
+  const double side = radius * std::numbers::sqrt2 / 2;
+  return {
+      {{-radius, {0}}, {-side, {-side, side}}, {0, {-radius, radius}}, {side, {-side, side}}, {radius, {0}}}};
+}
+
+std::vector<Vec2> dotRing(const Vec2& at, double radius) {
+  std::vector<Vec2> ring;
+  for (int i = 0; i < 8; ++i)
+    ring.push_back(at + radius * Vec2(std::cos(kPi / 4 * i), std::sin(kPi / 4 * i)));
+  return ring;
+}
+
+// Rows of dots, every other one moved by half a step; only dots that lie inside with all their corners.
 Rings dots(const Rings& rings, double spacing) {
   const double radius = kDotShare * spacing;
+  const auto levels = dotLevels(radius);
   const Rows rows = rowsOf(rings, spacing);
   Rings result;
   for (double row = rows.first; row < rows.first + rows.count; ++row) {
     const double y = row * spacing;
     const double shift = std::fmod(std::abs(row), 2) * 0.5 * spacing;
-    const auto low = crossings(rings, y - radius);
-    const auto high = crossings(rings, y + radius);
-    const auto xs = crossings(rings, y);
-    const auto inside = [](const std::vector<double>& at, double x) {
-      return (std::upper_bound(at.begin(), at.end(), x) - at.begin()) % 2 == 1;
+    std::array<std::vector<double>, 5> cuts;
+    for (std::size_t i = 0; i < levels.size(); ++i) cuts[i] = crossings(rings, y + levels[i].y);
+    const auto fits = [&](double x) {
+      for (std::size_t i = 0; i < levels.size(); ++i) {
+        for (const double step : levels[i].xs) {
+          const auto left = std::upper_bound(cuts[i].begin(), cuts[i].end(), x + step) - cuts[i].begin();
+          if (left % 2 == 0) return false;
+        }
+      }
+      return true;
     };
-    for (std::size_t i = 0; i + 1 < xs.size(); i += 2) {
-      const double end = xs[i + 1] - radius;
-      for (double k = std::ceil((xs[i] + radius - shift) / spacing); k * spacing + shift <= end; ++k) {
+    const std::vector<double>& middle = cuts[2];
+    for (std::size_t i = 0; i + 1 < middle.size(); i += 2) {
+      for (double k = std::ceil((middle[i] - shift) / spacing); k * spacing + shift < middle[i + 1]; ++k) {
         const double x = k * spacing + shift;
-        if (!inside(low, x) || !inside(high, x)) continue;
-        const double side = radius * 0.7071067811865476;
-        result.push_back({{x - radius, y},
-                          {x - side, y - side},
-                          {x, y - radius},
-                          {x + side, y - side},
-                          {x + radius, y},
-                          {x + side, y + side},
-                          {x, y + radius},
-                          {x - side, y + side}});
+        if (fits(x)) result.push_back(dotRing({x, y}, radius));
       }
     }
   }

@@ -25,25 +25,30 @@ std::vector<Text> around(const Board& board, Text label) {
   return candidates;
 }
 
-// Places all over a region, those farthest from `busy` first; the whole text inside.
+// Places all over a region, level ones before upright ones, those farthest from `busy` first; the whole text
+// inside.
 std::vector<Text> within(const Board& board, const Ring& region, const Vec2& busy, Text label) {
   constexpr int kPlaces = 7;
   Eigen::AlignedBox2d box;
   for (const Vec2& corner : region) box.extend(corner);
   label.anchor = TextAnchor::Centre;
   std::vector<Text> candidates;
-  for (int i = 1; i < kPlaces; ++i) {
-    for (int k = 1; k < kPlaces; ++k) {
-      label.at = box.min() + box.sizes().cwiseProduct(Vec2(i, k)) / kPlaces;
-      const auto ink = boxOf(label, board.mm(1));
-      const bool inside =
-          locate(region, ink.min()) == Location::Inside && locate(region, ink.max()) == Location::Inside;
-      if (inside) candidates.push_back(label);
+  for (const double angle : {0.0, kPi / 2}) {
+    label.angle = angle;
+    const auto first = static_cast<std::ptrdiff_t>(candidates.size());
+    for (int i = 1; i < kPlaces; ++i) {
+      for (int k = 1; k < kPlaces; ++k) {
+        label.at = box.min() + box.sizes().cwiseProduct(Vec2(i, k)) / kPlaces;
+        const auto ink = boxOf(label, board.mm(1));
+        const bool inside =
+            locate(region, ink.min()) == Location::Inside && locate(region, ink.max()) == Location::Inside;
+        if (inside) candidates.push_back(label);
+      }
     }
+    std::stable_sort(candidates.begin() + first, candidates.end(), [&](const Text& a, const Text& b) {
+      return (a.at - busy).squaredNorm() > (b.at - busy).squaredNorm();
+    });
   }
-  std::stable_sort(candidates.begin(), candidates.end(), [&](const Text& a, const Text& b) {
-    return (a.at - busy).squaredNorm() > (b.at - busy).squaredNorm();
-  });
   return candidates;
 }
 
@@ -69,13 +74,15 @@ std::string ceilingText(const CeilingPart& part, const Ring& region, const UnitS
   return text;
 }
 
-// An arrow up the slope, above or below the label at `at`, whichever lies in the region.
-void drawSlope(Board& board, const CeilingPart& part, const Ring& region, const Vec2& at) {
+// An arrow up the slope beside its label, on whichever side lies in the region.
+void drawSlope(Board& board, const CeilingPart& part, const Ring& region, const Text& label) {
   if (part.slope.norm() < 1e-6) return;
   const Vec2 up = part.slope.normalized();
+  const auto box = boxOf(label, board.mm(1));
+  const double clear = box.sizes().cwiseProduct(up.cwiseAbs()).sum() / 2 + board.mm(1.5);
   const double length = board.mm(12);
-  for (const double from : {board.mm(4), board.mm(-2.5) - length}) {
-    const Vec2 foot = at + from * up;
+  for (const double from : {clear, -clear - length}) {
+    const Vec2 foot = box.center() + from * up;
     const Vec2 tip = foot + length * up;
     if (locate(region, foot) == Location::Outside || locate(region, tip) == Location::Outside) continue;
     const Vec2 barb = board.mm(2) * up;
@@ -125,8 +132,8 @@ void drawCeiling(Board& board, const ViewInput& input) {
     label.onGround = true;
     const Placement& placement = input.placement();
     const Vec2 strike = placement.bay.origin - placement.strikeDistance * placement.bay.down();
-    if (const auto at = board.addWhereFree(within(board, region, strike, label)))
-      drawSlope(board, part, region, *at);
+    const auto placed = board.addWhereFree(within(board, region, strike, label));
+    if (placed) drawSlope(board, part, region, *placed);
   }
 }
 

@@ -39,8 +39,6 @@ struct CeilingStretch {
 struct RoomStretch {
   WallCut left, right;
   std::vector<CeilingStretch> ceiling;  ///< from left to right; gaps where no part covers the floor
-
-  double width() const { return right.x - left.x; }
 };
 
 /// From left to right. Planes that only touch a corner cut nothing there.

@@ -211,12 +211,14 @@ void drawArrivals(Board& board, const ViewInput& input) {
     }
     if (box.isEmpty() || box.volume() <= 0) continue;
     board.add(rectangle(Layer::Capture, box));
+    std::string words = "shots within two deviations";
     if (zone.heightAtScreen) {
       const Vec2 mean = screenFromBay(face, {0, zone.ball.y(), *zone.heightAtScreen});
       board.add(polyline(Layer::Capture, {{box.min().x(), mean.y()}, {box.max().x(), mean.y()}}));
+      words += ", the mean at " + formatLength(*zone.heightAtScreen, input.job.units);
     }
-    Text text = textAt(Layer::Labels, {box.center().x(), box.max().y() + board.mm(1)},
-                       "shots within two deviations", TextAnchor::Centre);
+    Text text = textAt(Layer::Labels, {box.center().x(), box.max().y() + board.mm(1)}, std::move(words),
+                       TextAnchor::Centre);
     text.heightMm = kSmallText;
     text.onGround = true;
     board.addWhereFree(std::array{text});

@@ -18,7 +18,8 @@ TEST(Board, PutsATextInTheFirstFreePlace) {
   Board board(1);
   board.add(at(0, 0));
   const auto place = board.addWhereFree(std::array{at(1, 0), at(0, 1), at(0, 20), at(0, 40)});
-  EXPECT_EQ(place, Vec2(0, 20));
+  ASSERT_TRUE(place);
+  EXPECT_EQ(place->at, Vec2(0, 20));
   EXPECT_EQ(board.marks().texts.size(), 2u);
 }
 
