@@ -56,7 +56,7 @@ void SceneView::setCamera(const OrbitCamera& camera) {
 
 void SceneView::updateScene() {
   if (!renderer_) return;
-  solids_ = sceneSolids(document_.job(), document_.assessment(), options_);
+  solids_ = builder_.build(document_.job(), document_.assessment(), options_);
   SceneRenderer::Look look{Theme::forPalette(palette()), document_.selection().selected(),
                            document_.selection().hovered()};
   renderer_->setSolids(solids_, look);

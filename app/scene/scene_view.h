@@ -54,6 +54,7 @@ class SceneView : public QWidget {
   GlInfo gl_;
   SceneOptions options_;
   std::unique_ptr<SceneRenderer> renderer_;
+  SceneBuilder builder_;
   std::vector<SceneSolid> solids_;
   OrbitCamera camera_;
   QImage image_;
