@@ -67,12 +67,13 @@ CheckResult checkBystanderSafety(const CheckInput& input) {
     finding.margin = Uncertain{worst.distance, sigma};
     finding.verdict = verdictOf(*finding.margin);
     finding.points = std::pair(raised(person.position, 0), raised(worst.at, 0));
-    finding.sentence = finding.verdict == Verdict::Blocked
-                           ? person.name + " is in a place " + worstZone->words + "; " +
-                                 missingText(*finding.margin, input.job.units) + " are missing."
-                           : person.name + ": " +
-                                 marginText(*finding.margin, std::string("to the place ") + worstZone->words,
-                                            input.job.units);
+    finding.sentence =
+        finding.verdict == Verdict::Blocked
+            ? person.name + " is " + missingText(*finding.margin, input.job.units) + " inside the place " +
+                  worstZone->words + "."
+            : person.name + ": " +
+                  marginText(*finding.margin, std::string("from the place ") + worstZone->words,
+                             input.job.units);
     finding.source = "nobody in front of the ball nor within a shank's angle: common practice, no source";
     result.findings.push_back(std::move(finding));
     result.figures.push_back({figureName({"bystander", idText(person.id), "margin"}), worst.distance, "m"});

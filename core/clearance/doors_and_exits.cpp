@@ -51,10 +51,10 @@ void addMoving(CheckResult& result, const CheckInput& input, const Opening& open
   finding.points = std::pair(worst->closest.onFirst, worst->closest.onSecond);
   finding.sentence =
       finding.verdict == Verdict::Blocked
-          ? startingSentence(inSentence(opening.name)) + " hits " + obstacle.name + " " + words + "; " +
-                missingText(worst->margin, input.job.units) + " are missing."
+          ? startingSentence(inSentence(opening.name)) + " hits " + obstacle.name + " " + words + ", by " +
+                missingText(worst->margin, input.job.units) + "."
           : startingSentence(inSentence(opening.name)) + ": " +
-                marginText(worst->margin, "to " + obstacle.name + " " + words, input.job.units);
+                marginText(worst->margin, "at " + obstacle.name + " " + words, input.job.units);
   finding.source = "two bodies cannot share a place";
   result.findings.push_back(std::move(finding));
 }

@@ -51,7 +51,7 @@ void addRoom(CheckResult& result, const CheckInput& input, const ConvexPolyhedro
   finding.sentence = finding.verdict == Verdict::Blocked
                          ? "The projector's body runs " + missingText(worst->margin, input.job.units) +
                                " into " + obstacle.name + "."
-                         : "Projector: " + marginText(worst->margin, "to " + obstacle.name, input.job.units);
+                         : "Projector: " + marginText(worst->margin, "at " + obstacle.name, input.job.units);
   finding.source = "two bodies cannot share a place";
   result.findings.push_back(std::move(finding));
 }

@@ -55,7 +55,7 @@ std::string boundText(const SwingStatement& s, const UnitSystem& units) {
   if (verdict == Verdict::Clear || verdict <= verdictOf(s.expected.margin)) return {};
   if (s.bound.closest.distance < 0) return " A swing at full extension would hit it.";
   if (verdict == Verdict::Blocked)
-    return " At full extension " + missingText(s.bound.margin, units) + " are missing.";
+    return " At full extension " + missingText(s.bound.margin, units) + " short.";
   return " At full extension it is tight.";
 }
 
@@ -65,8 +65,9 @@ std::string swingSentence(const SwingStatement& s, const UnitSystem& units) {
   const std::string where = s.obstacle + " " + momentText(s.expected.capsule.moment);
   std::string text = s.subject + ": ";
   if (s.expected.closest.distance < 0) {
-    text += partText(s.expected.capsule.part) + " hits " + where + "; " +
-            missingText(s.expected.margin, units) + " are missing.";
+    text += partText(s.expected.capsule.part) + " hits " + where + "; with the " +
+            formatLength(s.clearance, units) + " to keep it is " + missingText(s.expected.margin, units) +
+            " short.";
   } else if (verdictOf(s.expected.margin) == Verdict::Blocked) {
     text += missingText(s.expected.margin, units) + " short of the " + formatLength(s.clearance, units) +
             " to keep from " + where + ".";

@@ -41,18 +41,18 @@ std::string missingText(Uncertain margin, const UnitSystem& units) {
 }
 
 std::string marginText(Uncertain margin, const std::string& where, const UnitSystem& units) {
-  const std::string left = formatLength(margin.value, units) + " are left " + where;
+  const std::string toSpare = formatLength(margin.value, units) + " to spare " + where;
   switch (verdictOf(margin)) {
     case Verdict::Blocked:
-      return missingText(margin, units) + " are missing " + where + ".";
+      return missingText(margin, units) + " short " + where + ".";
     case Verdict::Tight:
-      return left + ", but are only known to ± " + formatLength(margin.halfWidth95(), units) + ".";
+      return toSpare + ", but only known to ± " + formatLength(margin.halfWidth95(), units) + ".";
     case Verdict::Clear:
-      return left + ".";
+      return toSpare + ".";
     case Verdict::Unknown:
       break;
   }
-  return "how much is left " + where + " is not known.";
+  return "how much there is to spare " + where + " is not known.";
 }
 
 }  // namespace baywright

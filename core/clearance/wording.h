@@ -19,8 +19,8 @@ std::string startingSentence(std::string_view inSentence);
 /// How much of a negative margin is missing: "64 mm", "under 1 mm" for what would print as nothing.
 std::string missingText(Uncertain margin, const UnitSystem& units);
 
-/// What a margin leaves and where, to the end of a sentence: "64 mm are missing at wall A.", "412 mm are left
-/// at wall A.", "12 mm are left at wall A, but are only known to ± 30 mm."
+/// A margin and where it is, to the end of a sentence: "64 mm short at wall A.", "412 mm to spare at wall
+/// A.", "12 mm to spare at wall A, but only known to ± 30 mm."
 std::string marginText(Uncertain margin, const std::string& where, const UnitSystem& units);
 
 }  // namespace baywright

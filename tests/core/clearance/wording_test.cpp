@@ -27,10 +27,10 @@ TEST(Wording, StartsSentencesWithACapital) {
 }
 
 TEST(Wording, SaysWhatIsMissingLeftOrDoubtful) {
-  EXPECT_EQ(marginText({-0.064, 0.01}, "at wall A", kMillimetres), "64 mm are missing at wall A.");
-  EXPECT_EQ(marginText({0.412, 0.01}, "at wall A", kMillimetres), "412 mm are left at wall A.");
+  EXPECT_EQ(marginText({-0.064, 0.01}, "at wall A", kMillimetres), "64 mm short at wall A.");
+  EXPECT_EQ(marginText({0.412, 0.01}, "at wall A", kMillimetres), "412 mm to spare at wall A.");
   EXPECT_EQ(marginText({0.012, 0.05}, "at wall A", kMillimetres),
-            "12 mm are left at wall A, but are only known to ± 98 mm.");
+            "12 mm to spare at wall A, but only known to ± 98 mm.");
 }
 
 TEST(Wording, NeverSaysThatNothingIsMissing) {
