@@ -128,5 +128,11 @@ TEST(PlanScanFit, CutsOffWhatRunsTowardTheHorizon) {
   for (const Vec2& p : scanOutline(scan, {2000, 1000})) EXPECT_TRUE(p.allFinite());
 }
 
+TEST(PlanScanFit, KnowsWhereThePictureIsSeen) {
+  EXPECT_TRUE(coversPoint(freshScan(), {2000, 1000}, {3, 2}));
+  EXPECT_TRUE(coversPoint(freshScan(), {2000, 1000}, {-1.99, 4.49}));
+  EXPECT_FALSE(coversPoint(freshScan(), {2000, 1000}, {-2.01, 4}));
+}
+
 }  // namespace
 }  // namespace baywright

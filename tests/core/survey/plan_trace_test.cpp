@@ -64,5 +64,16 @@ TEST(PlanTrace, PutsATypedLengthWhereThePointerShows) {
   EXPECT_FALSE(cornerAtLength({1, 1}, {1, 1}, 2.5));
 }
 
+TEST(PlanTrace, ReadsOffADrawingOnlyWhereAScaledOneIsSeen) {
+  Job job = newJob();
+  EXPECT_EQ(drawnInstrument(job), Instrument::Guess);
+  job.planScans.push_back({});
+  EXPECT_EQ(drawnInstrument(job), Instrument::Guess);
+  job.planScans[0].scaled = true;
+  EXPECT_EQ(drawnInstrument(job), Instrument::Drawing);
+  job.planScans[0].visible = false;
+  EXPECT_EQ(drawnInstrument(job), Instrument::Guess);
+}
+
 }  // namespace
 }  // namespace baywright
