@@ -34,7 +34,8 @@ class BayDimensions {
     between({front, half}, {frame.behindScreen, half}, {board_.mm(-5), board_.mm(-9)}, frame.id);
     const auto strikes = strikePoints(input_.job);
     const Vec3& first = strikes.front();
-    between({first.x(), first.y()}, {0, first.y()}, {0, board_.mm(6), board_.mm(-6)}, input_.kit().mat.id);
+    between({first.x(), first.y()}, {0, first.y()},
+            {0, board_.mm(6), board_.mm(-6), board_.mm(12), board_.mm(-12)}, input_.kit().mat.id);
     for (const Vec3& strike : strikes) {
       if (std::abs(strike.y()) < displayStep(input_.job.units)) continue;
       between({strike.x(), 0}, {strike.x(), strike.y()}, {board_.mm(8), board_.mm(-8)}, input_.kit().mat.id);
@@ -92,7 +93,9 @@ void drawWallLengths(Board& board, const ViewInput& input) {
     dimension.text = formatLength(line.length, input.job.units);
     if (!line.name.empty()) dimension.text = line.name + "  " + dimension.text;
     dimension.id = line.wall;
-    board.add(std::move(dimension));
+    DimensionMark farther = dimension;
+    farther.offset += board.mm(kOutside_mm);
+    board.addWhereFree(std::array{dimension, farther});
   }
 }
 

@@ -52,12 +52,24 @@ std::vector<Text> within(const Board& board, const Ring& region, const Vec2& bus
   return candidates;
 }
 
+// Closer than this two lines are one: nobody sees a millimetre.
+constexpr double kSameLine = 1e-3;
+
 // True where the edge from a to b runs along a wall: the wall is its line already.
 bool alongWall(const std::vector<WallLine>& lines, const Vec2& a, const Vec2& b) {
-  constexpr double kOnWall = 1e-3;  // a millimetre: nobody sees two lines there
   return std::any_of(lines.begin(), lines.end(), [&](const WallLine& line) {
-    return std::abs((a - line.start).dot(line.inward)) < kOnWall &&
-           std::abs((b - line.start).dot(line.inward)) < kOnWall;
+    return std::abs((a - line.start).dot(line.inward)) < kSameLine &&
+           std::abs((b - line.start).dot(line.inward)) < kSameLine;
+  });
+}
+
+using Edges = std::vector<std::vector<Vec2>>;
+
+// True where neighbours share the edge: two dashed lines on top of each other would look like a full one.
+bool isThere(const Edges& edges, const Vec2& a, const Vec2& b) {
+  return std::any_of(edges.begin(), edges.end(), [&](const std::vector<Vec2>& edge) {
+    const auto same = [](const Vec2& p, const Vec2& q) { return (p - q).norm() < kSameLine; };
+    return (same(edge[0], a) && same(edge[1], b)) || (same(edge[0], b) && same(edge[1], a));
   });
 }
 
@@ -115,14 +127,17 @@ void drawFloorAndWalls(Board& board, const ViewInput& input) {
 void drawCeiling(Board& board, const ViewInput& input) {
   const Room& room = input.job.room;
   const auto lines = wallLines(room);
+  Edges drawn;
   for (const CeilingPart& part : room.ceiling) {
     const Ring region = ceilingRegion(room, part);
     if (region.size() < 3) continue;
-    std::vector<std::vector<Vec2>> edges;
+    Edges edges;
     for (std::size_t i = 0; i < region.size(); ++i) {
       const Vec2& next = region[(i + 1) % region.size()];
-      if (!alongWall(lines, region[i], next)) edges.push_back({region[i], next});
+      if (!alongWall(lines, region[i], next) && !isThere(drawn, region[i], next))
+        edges.push_back({region[i], next});
     }
+    drawn.insert(drawn.end(), edges.begin(), edges.end());
     if (!edges.empty()) board.add(strokes(Layer::Overhead, std::move(edges), part.id));
     if (!input.options.labels) continue;
     Text label =

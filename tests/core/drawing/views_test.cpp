@@ -136,6 +136,20 @@ TEST(Plan, DrawsWhatIsAboveTheCutDashed) {
   EXPECT_EQ(drawnOnes, 2);
 }
 
+// Two dashed lines on top of each other would look like one full line.
+TEST(Plan, DrawsTheEdgeBetweenTwoCeilingPartsOnce) {
+  const Job job = garage(6, 4)
+                      .withCeilingPart({{0, 0}, {2, 0}, {2, 4}, {0, 4}}, 2.3)
+                      .withCeilingPart({{2, 0}, {6, 0}, {6, 4}, {2, 4}}, 2.5)
+                      .job();
+  int edges = 0;
+  for (const Path& path : drawn(ViewKind::Plan, job).paths) {
+    if (path.layer != Layer::Overhead) continue;
+    for (const auto& edge : path.rings) edges += edge[0].x() == 2 && edge[1].x() == 2;
+  }
+  EXPECT_EQ(edges, 1);
+}
+
 TEST(Plan, TurnsWithTheRoom) {
   // The same garage a quarter turn round: the same marks, as many of each and the same texts.
   Job turned = smallGarage();
