@@ -15,7 +15,8 @@ TEST(Verdict, IsClearFromTheHalfWidthOn) {
 }
 
 TEST(Verdict, IsBlockedBelowZeroHoweverUncertain) {
-  EXPECT_EQ(verdictOf({-1e-9, 10}), Verdict::Blocked);
+  EXPECT_EQ(verdictOf({-1e-5, 10}), Verdict::Blocked);
+  EXPECT_EQ(verdictOf({-1e-9, 0}), Verdict::Tight);
   EXPECT_EQ(verdictOf({0, 0}), Verdict::Clear);
 }
 
