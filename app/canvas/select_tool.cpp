@@ -110,10 +110,11 @@ void SelectTool::startDrag(ToolHost& host) {
   press_ = Press::Panning;
   if (under_.empty()) return;
   Selection& selection = host.document().selection();
-  const bool onSelected = std::find(under_.begin(), under_.end(), selection.selected()) != under_.end();
-  const Id thing = onSelected ? selection.selected() : under_.front();
   const Job& job = host.document().job();
-  // A plan fills the view: it is dragged only on purpose.
+  // A plan fills the view: it is dragged only on purpose, and never in place of what stands on it.
+  const bool onSelected = std::find(under_.begin(), under_.end(), selection.selected()) != under_.end() &&
+                          !(isScan(job, selection.selected()) && !isScan(job, under_.front()));
+  const Id thing = onSelected ? selection.selected() : under_.front();
   if (!canMoveIn(host.kind(), job, thing) || (isScan(job, thing) && !onSelected)) return;
   press_ = Press::None;
   selection.select(thing);

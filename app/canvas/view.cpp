@@ -15,6 +15,8 @@ constexpr double kReachPixels = 8;  // how near to a thing a click may be
 // Round a drawing that was fitted, pixels; the scale bar stands below it.
 const QMarginsF kMargins(16, 16, 16, 42);
 constexpr double kMillimetresInInch = 25.4;
+// An elevation less high than this shows shapes and margins; its dimensions would hide them. Pixels.
+constexpr int kHighEnoughForDimensions = 300;
 
 struct KindText {
   const char* name;
@@ -151,7 +153,8 @@ const Linework& View::linework() const {
     options.metresPerMm = reach().unitsPerMm;
     options.findingKey = document_.selection().findingKey().toStdString();
     // Live dimensions take the place of the drawing's own.
-    if (showsLive_) options.dimensions = false;
+    const bool isElevation = kind_ == ViewKind::DownRange || kind_ == ViewKind::Side;
+    if (showsLive_ || (isElevation && height() < kHighEnoughForDimensions)) options.dimensions = false;
     linework_ = drawer_.draw(kind_, document_.job(), document_.assessment(), options);
   }
   return *linework_;
@@ -297,6 +300,7 @@ void View::resizeEvent(QResizeEvent* event) {
   ScreenMap map = map_;
   map.resize(event->size());
   setMap(map);
+  stale(Stale::Drawing);
   if (refit) fit();
 }
 

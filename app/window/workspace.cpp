@@ -56,8 +56,8 @@ Workspace::Workspace(Document& document, ToolBox& toolBox, const Catalogue& cata
   all->setStretchFactor(0, 0);
   all->setStretchFactor(1, 1);
   all->setSizes({310, 1290});
-  right->setSizes({230, 300, 230});
-  views->setSizes({800, 480});
+  right->setSizes({240, 240, 240});
+  views->setSizes({780, 500});
   upDown->setSizes({680, 190});
   for (QSplitter* splitter : {right, views, upDown, all}) splitter->setChildrenCollapsible(false);
   auto* layout = new QVBoxLayout(this);

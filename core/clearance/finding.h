@@ -35,12 +35,15 @@ struct Finding {
   std::string source;  ///< where the requirement comes from, or "common practice, no source"
 };
 
+/// A micrometre missing is what adding up coordinates leaves: something put against its limit is not past it.
+inline constexpr double kRoundOff = 1e-6;
+
 /// Clear when the margin is at least its own 95 % half-width, blocked when it is negative, tight in between:
-///   margin < 0 -> Blocked; margin < halfWidth95 -> Tight; else Clear.
+///   margin < -kRoundOff -> Blocked; margin < halfWidth95 -> Tight; else Clear.
 /// A doubtful number (NaN) is Unknown, never Clear.
 inline Verdict verdictOf(Uncertain margin) {
   if (!(margin.value == margin.value) || !(margin.sigma == margin.sigma)) return Verdict::Unknown;
-  if (margin.value < 0) return Verdict::Blocked;
+  if (margin.value < -kRoundOff) return Verdict::Blocked;
   return margin.value < margin.halfWidth95() ? Verdict::Tight : Verdict::Clear;
 }
 

@@ -65,6 +65,23 @@ class FittersDay : public ::testing::Test {
     moveTo(pixel(world));
     QTest::mouseClick(&plan(), Qt::LeftButton, Qt::NoModifier, pixel(world));
   }
+  void drag(const Vec2& fromWorld, const Vec2& toWorld) {
+    constexpr int kSteps = 12;
+    const QPoint from = pixel(fromWorld);
+    const QPoint way = pixel(toWorld) - from;
+    moveTo(from);
+    QTest::mousePress(&plan(), Qt::LeftButton, Qt::NoModifier, from);
+    for (int step = 1; step <= kSteps; ++step) moveTo(from + way * step / kSteps, Qt::LeftButton);
+    QTest::mouseRelease(&plan(), Qt::LeftButton, Qt::NoModifier, from + way);
+    document().finishAssessment();
+  }
+  /// A point of the frame's side with nothing in front of it.
+  Vec2 onFrame() {
+    const Frame& frame = job().option().kit.frame;
+    const BayPose& bay = job().option().placement.bay;
+    return bay.origin + 0.5 * (frame.behindScreen - frame.depth) * bay.down() +
+           0.5 * frame.width * bay.right();
+  }
   void choose(ToolKind tool) { window.toolBox().choose(tool); }
   void type(const QString& text) {
     QLineEdit* entry = plan().findChild<QLineEdit*>();
@@ -118,20 +135,28 @@ TEST_F(FittersDay, GoesFromAScannedPlanToASheet) {
   ASSERT_TRUE(document().change("Add a golfer", addGolfer(job(), golfer)));
   document().finishAssessment();
 
-  // Push the bay into a wall by the arrow keys: something is blocked; push it back: it is not.
-  const Vec2 home = job().option().placement.bay.origin;
+  // Drag the frame into a wall: something more is blocked; drag it back: it is not.
+  const auto bay = [&] { return job().option().placement.bay.origin; };
+  const Vec2 home = bay();
   const int blocked = document().assessment().count(Verdict::Blocked);
-  document().selection().select(job().option().kit.frame.id);
-  const auto push = [&](Qt::Key key) {
-    plan().setFocus();
-    for (int step = 0; step < 26; ++step) QTest::keyClick(&plan(), key, Qt::ShiftModifier);
-    document().finishAssessment();
-  };
-  push(Qt::Key_Down);
-  EXPECT_NEAR((job().option().placement.bay.origin - home).norm(), 2.6, 1e-9);
+  const Vec2 toWall = 2.6 * job().option().placement.bay.right();
+  drag(onFrame(), onFrame() + toWall);
+  EXPECT_NEAR((bay() - home - toWall).norm(), 0, 0.3) << "dragged, and snapped at most a little";
+  EXPECT_EQ(document().selection().selected(), job().option().kit.frame.id);
   EXPECT_GT(document().assessment().count(Verdict::Blocked), blocked);
-  push(Qt::Key_Up);
-  EXPECT_NEAR((job().option().placement.bay.origin - home).norm(), 0, 1e-9);
+  EXPECT_EQ(document().assessment().findings.size(), assess(job()).findings.size());
+  drag(onFrame(), onFrame() + home - bay());
+
+  // The last of the way by the arrow keys, a centimetre a step.
+  plan().setFocus();
+  const Vec2 left = home - bay();
+  const auto push = [&](Qt::Key key, double metres) {
+    for (int step = 0; step < std::lround(metres * 100); ++step) QTest::keyClick(&plan(), key);
+  };
+  push(left.x() > 0 ? Qt::Key_Right : Qt::Key_Left, std::abs(left.x()));
+  push(left.y() > 0 ? Qt::Key_Up : Qt::Key_Down, std::abs(left.y()));
+  document().finishAssessment();
+  EXPECT_NEAR((bay() - home).norm(), 0, 0.01);
   EXPECT_EQ(document().assessment().count(Verdict::Blocked), blocked);
   EXPECT_EQ(document().assessment().findings.size(), assess(job()).findings.size());
 
