@@ -11,14 +11,23 @@ namespace {
 /// Below this one steps over a thing: a door sill, the edge of a mat (common practice, no source).
 constexpr double kStepOver = 0.05;
 
-/// Cosine between an escape and a side's normal from which on it counts as leaving through that side. Escapes
-/// along edges lie between two normals; at 60 degrees the nearer side is meant.
-constexpr double kThroughSide = 0.5;
+/// Cosine from which on a face's normal is that of a shared side: a milliradian.
+constexpr double kSameSide = 1 - 5e-7;
+/// A witness this near to a side's plane lies on it, metres: some hundred times ConvexPolyhedron::kFlatness.
+constexpr double kOnSide = 1e-5;
 
-bool leavesThroughSharedSide(const RoomObstacle& obstacle, const Vec3& escape) {
-  return std::any_of(obstacle.sharedSides.begin(), obstacle.sharedSides.end(),
-                     [&](const Vec3& side) { return side.dot(escape) > kThroughSide; });
+const SharedSide* sharedSideAt(const RoomObstacle& obstacle, const Vec3& normal) {
+  const auto found =
+      std::find_if(obstacle.sharedSides.begin(), obstacle.sharedSides.end(),
+                   [&](const SharedSide& side) { return side.normal.dot(normal) > kSameSide; });
+  return found == obstacle.sharedSides.end() ? nullptr : &*found;
 }
+
+/// Everything with normal.dot(p) <= offset; `normal` is a unit vector.
+struct HalfSpace {
+  Vec3 normal;
+  double offset;
+};
 
 /// Position along the core, 0 to 1, of the part within `radius` of every face but `free`; empty as first >
 /// second.
@@ -58,16 +67,53 @@ Closest outThrough(const Capsule& capsule, const ConvexPolyhedron& body, std::si
   return out;
 }
 
+/// Outward normal of what lies above a plane, and its offset.
+HalfSpace above(const SlopedPlane& plane) {
+  const Vec3 down = Vec3(plane.gradient.x(), plane.gradient.y(), -1).normalized();
+  return {down, down.dot(raised(plane.at, plane.height))};
+}
+
+/// Out through a side that is open below: sideways, and down by what the part inside still reaches above.
+Closest outBelow(const Capsule& capsule, const ConvexPolyhedron& body, std::size_t index,
+                 const SlopedPlane& plane) {
+  Closest out = outThrough(capsule, body, index);
+  const auto [first, second] = partBehind(capsule, body, index);
+  if (first > second) return out;
+  const HalfSpace beyond = above(plane);
+  const Vec3 sideways = -out.distance * out.escape;
+  double deepest = 0;
+  for (const double t : {first, second}) {
+    const Vec3 at = capsule.a + t * (capsule.b - capsule.a) + sideways;
+    deepest = std::max(deepest, beyond.offset + capsule.radius - beyond.normal.dot(at));
+  }
+  const Vec3 shift = sideways + deepest * beyond.normal;
+  if (!(deepest > 0) || !(shift.norm() > 0)) return out;
+  out.distance = -shift.norm();
+  out.escape = shift.normalized();
+  out.onSecond = out.onFirst + shift;
+  return out;
+}
+
+/// Whether the shortest way out of the piece leads into more of the same.
+bool leavesThroughSharedSide(const RoomObstacle& obstacle, const ConvexPolyhedron& body, const Closest& out) {
+  return std::any_of(body.faces().begin(), body.faces().end(), [&](const ConvexPolyhedron::Face& face) {
+    return face.normal.dot(out.escape) > kOnSide &&
+           std::abs(face.normal.dot(out.onSecond) - face.offset) < kOnSide &&
+           sharedSideAt(obstacle, face.normal);
+  });
+}
+
 /// The largest of `separation(face)` over the faces that are a way out: each one alone bounds a signed
-/// distance from below, overlapping or not. Minus infinity for what has no faces.
+/// distance from below, overlapping or not. A shared side bounds it where there is a gap. Minus infinity for
+/// what has no faces.
 template <class Separation>
 double largestSeparation(const RoomObstacle& obstacle, const Separation& separation) {
   double largest = -std::numeric_limits<double>::infinity();
   const auto* body = std::get_if<ConvexPolyhedron>(&obstacle.solid);
   if (!body) return largest;
   for (const ConvexPolyhedron::Face& face : body->faces()) {
-    if (!obstacle.sharedSides.empty() && leavesThroughSharedSide(obstacle, face.normal)) continue;
-    largest = std::max(largest, separation(face));
+    const double here = separation(face);
+    if (here > largest && (here > 0 || !sharedSideAt(obstacle, face.normal))) largest = here;
   }
   return largest;
 }
@@ -103,12 +149,13 @@ double largestSigma(const RoomObstacle& obstacle) {
 Closest closest(const Capsule& capsule, const RoomObstacle& obstacle) {
   const Closest nearest = closest(capsule, obstacle.solid);
   if (nearest.distance >= 0 || obstacle.sharedSides.empty()) return nearest;
-  if (!leavesThroughSharedSide(obstacle, nearest.escape)) return nearest;
   const auto& body = std::get<ConvexPolyhedron>(obstacle.solid);
+  if (!leavesThroughSharedSide(obstacle, body, nearest)) return nearest;
   std::optional<Closest> best;
   for (std::size_t i = 0; i < body.faces().size(); ++i) {
-    if (leavesThroughSharedSide(obstacle, body.faces()[i].normal)) continue;
-    const Closest out = outThrough(capsule, body, i);
+    const SharedSide* side = sharedSideAt(obstacle, body.faces()[i].normal);
+    if (side && !side->openBelow) continue;
+    const Closest out = side ? outBelow(capsule, body, i, *side->openBelow) : outThrough(capsule, body, i);
     if (!best || out.distance > best->distance) best = out;
   }
   return best && best->distance < nearest.distance ? *best : nearest;

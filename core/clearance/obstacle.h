@@ -7,6 +7,7 @@
 
 #include "base/id.h"
 #include "geometry/closest.h"
+#include "geometry/convex_polyhedron.h"
 #include "geometry/solid.h"
 #include "job/fixture.h"
 #include "job/room.h"
@@ -40,6 +41,14 @@ struct ObstacleUncertainty {
   double surface = 0;  ///< of its surface, the same in all directions
 };
 
+/// A side of a piece of something larger that is no way out of it, or not a whole one.
+struct SharedSide {
+  Vec3 normal = Vec3::UnitX();  ///< outward, unit
+  /// Beyond the side it is open up to this plane: one leaves sideways, and down as far as one reached above
+  /// it. Without: no way out.
+  std::optional<SlopedPlane> openBelow;
+};
+
 /// One solid thing that a swing, a frame, a ball or the light must keep clear of; world frame, metres. A
 /// thing made of several convex pieces is several obstacles with one id.
 struct RoomObstacle {
@@ -57,8 +66,7 @@ struct RoomObstacle {
   /// large as the missing figure can make it, so that what is clear of it is clear whatever the figure turns
   /// out to be.
   std::string missing;
-  /// Outward unit normals of sides that border on more of the same: no way out of it for what overlaps.
-  std::vector<Vec3> sharedSides;
+  std::vector<SharedSide> sharedSides;
 };
 
 /// All of `like` but its body.
@@ -71,8 +79,11 @@ double sigmaAlong(const RoomObstacle& obstacle, const Vec3& at, const Vec3& outw
 /// Never below sigmaAlong, wherever and whichever way.
 double largestSigma(const RoomObstacle& obstacle);
 
-/// Signed distance and witnesses, first the capsule's. As closest(), except that an overlap is never resolved
-/// through a shared side: then the depth is that under the underside or behind the face that remains.
+/// Signed distance and witnesses, first the capsule's. As closest(), except that an overlap is not resolved
+/// through a shared side: then the depth is that behind the face that remains, or that of going out sideways
+/// and down where a side is open below, whichever is less. It is that of the part of the capsule inside this
+/// piece; where several pieces are entered the largest of their depths is a little less than the shift that
+/// frees the whole capsule at once.
 Closest closest(const Capsule& capsule, const RoomObstacle& obstacle);
 
 /// Never above the distance of that capsule, or of any capsule inside that box, from the obstacle,

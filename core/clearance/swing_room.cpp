@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
+#include <limits>
+
 #include "clearance/checks.h"
 #include "clearance/quantities.h"
 #include "clearance/swing_findings.h"
@@ -14,8 +16,8 @@ bool isRoom(const RoomObstacle& obstacle) {
     case ObstacleKind::Window:
     case ObstacleKind::Bystander:
       return true;
-    case ObstacleKind::Fixture:
-      return !obstacle.overhead;
+    case ObstacleKind::Fixture:  // what is as flat as a rug is stood on
+      return !obstacle.overhead && standsInTheWay(obstacle, std::numeric_limits<double>::infinity());
     default:
       return false;
   }

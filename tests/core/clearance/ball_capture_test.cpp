@@ -46,6 +46,13 @@ TEST(BallCapture, WarnsOfWhatBreaks) {
   EXPECT_TRUE(contains(lamp.sentence, "the lamp")) << lamp.sentence;
 }
 
+TEST(BallCapture, IsLessSureWhereThingsStandInTheWay) {
+  const Job free = roomyHall().withoutProjector().job();
+  const Job lamp = roomyHall().withoutProjector().withBox("Lamp", {8.0, 4.5}, 0.3, 0.3, 0.5, 1.1).job();
+  EXPECT_NEAR(findingOf(free, "ball_capture/right").margin->sigma, kShareError, 1e-12);
+  EXPECT_NEAR(findingOf(lamp, "ball_capture/right").margin->sigma, kObstacleShareError, 1e-4);
+}
+
 TEST(BallCapture, ServesBothHands) {
   const Job job = roomyHall().withGolfer(1.7, Hand::Left, "Kim").withClub().job();
   const Assessment assessment = assess(job);

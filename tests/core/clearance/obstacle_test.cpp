@@ -52,7 +52,7 @@ TEST(Obstacle, LowerBoundsHoldForGapsAndOverlaps) {
       {}, *convexPrismFrom(
               {{{-1, -0.5}, {1, -0.5}, {0.4, 0.8}}, SlopedPlane::level(-0.6), {{0, 0}, 0.5, {0.2, 0.1}}}));
   RoomObstacle sharing = wedge;
-  sharing.sharedSides = {Vec3(0, -1, 0)};
+  sharing.sharedSides = {{Vec3(0, -1, 0), {}}};
   const RoomObstacle round = withSolid({}, Cylinder{{0, 0, -1}, {0.2, 0, 1}, 0.5});
   for (int i = 0; i < 5000; ++i) {
     const Capsule capsule{
@@ -73,7 +73,7 @@ TEST(Obstacle, IsNotLeftThroughASharedSide) {
   RoomObstacle ceiling = withSolid({}, box({-1, -1, 2.5}, {1, 1, 4}));
   const Capsule club{{0.95, 0, 1}, {0.95, 0, 2.8}, 0.01};
   EXPECT_NEAR(closest(club, ceiling).distance, -0.06, 1e-9);  // sideways, into the next piece
-  ceiling.sharedSides = {Vec3::UnitX()};
+  ceiling.sharedSides = {{Vec3::UnitX(), {}}};
   const Closest down = closest(club, ceiling);
   EXPECT_NEAR(down.distance, -0.31, 1e-9);
   EXPECT_NEAR((down.escape - Vec3(0, 0, -1)).norm(), 0, 1e-12);
@@ -82,7 +82,7 @@ TEST(Obstacle, IsNotLeftThroughASharedSide) {
 
 TEST(Obstacle, SharedSidesChangeNothingAboutGaps) {
   RoomObstacle ceiling = withSolid({}, box({-1, -1, 2.5}, {1, 1, 4}));
-  ceiling.sharedSides = {Vec3::UnitX()};
+  ceiling.sharedSides = {{Vec3::UnitX(), {}}};
   EXPECT_NEAR(closest(Capsule{{1.5, 0, 3}, {1.5, 0, 3.5}, 0.1}, ceiling).distance, 0.4, 1e-12);
 }
 

@@ -54,6 +54,19 @@ TEST(SwingRoom, ReportsEachKindOfObstacleOnce) {
   findingOf(job, assessment, "swing_room/<driver>/bystander");
 }
 
+TEST(SwingRoom, StandsOnWhatIsFlat) {
+  // Feet dip below what the golfer stands on by the allowance of the model: no rug is in their way.
+  const auto withBox = [](double top) {
+    const Job job = roomyHall().withBox("Rug", {5.5, 4.5}, 4, 4, 0, top).job();
+    for (const Finding& finding : assess(job).findings) {
+      if (finding.check == "swing_room" && contains(finding.key, "/other")) return true;
+    }
+    return false;
+  };
+  EXPECT_FALSE(withBox(0.02));
+  EXPECT_TRUE(withBox(0.30));
+}
+
 TEST(SwingRoom, DoesNotLetAnExactNeighbourHideADoubtfulOne) {
   // One column shot by laser a little nearer than another that was guessed: the guess is what makes it tight.
   JobBuilder builder = roomyHall();
