@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
 #include <array>
+#include <cmath>
 
 #include "clearance/checks.h"
 #include "clearance/quantities.h"
@@ -44,11 +46,16 @@ std::string share(double value, const CheckInput& input) {
   return formatQuantity(value, QuantityKind::Ratio, input.job.units);
 }
 
+/// What is taken by obstacles is known less well, but no more of it can be wrong than there is.
+double caughtError(const Capture& capture) {
+  return std::hypot(kShareError, std::min(kObstacleShareError, capture.of(Meets::Obstacle)));
+}
+
 void addCaught(CheckResult& result, const CheckInput& input, const BallSetting& ball) {
   Finding finding = blank(input, ball, "");
   const Capture& capture = ball.zone.capture;
   const double wanted = input.job.requirements.captureShare;
-  finding.margin = Uncertain{capture.onScreen() - wanted, kShareError};
+  finding.margin = Uncertain{capture.onScreen() - wanted, caughtError(capture)};
   finding.verdict = verdictOf(*finding.margin);
   finding.sentence = finding.subject + ": " + share(capture.onScreen(), input) + " end on the screen, " +
                      share(wanted, input) + " are wanted";
@@ -70,7 +77,7 @@ void addBreaking(CheckResult& result, const CheckInput& input, const BallSetting
     if (what == input.obstacles.end()) continue;
     Finding finding = blank(input, ball, "/" + idText(hit.id));
     finding.subjects.push_back(hit.id);
-    finding.margin = Uncertain{kBreakingShare - hit.share, kShareError};
+    finding.margin = Uncertain{kBreakingShare - hit.share, kObstacleShareError};
     finding.verdict = verdictOf(*finding.margin);
     const BayPose& bay = input.option.placement.bay;
     finding.points = std::pair(worldFromBay(bay, ball.zone.ball), worldFromBay(bay, hit.arrival.position));
