@@ -144,7 +144,7 @@ MaybeShape textShape(DxfFields fields, const DxfEncoding& encoding) {
   words.at =
       worldFromObject(fields.extrusion()) * fields.point(justified && !between && fields.has(11) ? 11 : 10);
   words.height = fields.number(40);
-  if (fields.bad() || words.words.empty()) return std::nullopt;
+  if (fields.bad()) return std::nullopt;
   return words;
 }
 
@@ -156,7 +156,7 @@ MaybeShape mtextShape(DxfFields fields, const DxfEncoding& encoding) {
   words.words = plainMtext(decoded(raw, encoding));
   words.at = fields.point(10);
   words.height = fields.number(40);
-  if (fields.bad() || words.words.empty()) return std::nullopt;
+  if (fields.bad()) return std::nullopt;
   return words;
 }
 

@@ -136,7 +136,7 @@ void Expansion::drawPath(const DxfEntity& entity, const DxfPath& path, const Pla
 }
 
 void Expansion::drawWords(const DxfEntity& entity, const DxfWords& words, const Place& place) {
-  if (drawing_.texts.size() >= limits_.curves) return;
+  if (words.words.empty() || drawing_.texts.size() >= limits_.curves) return;
   const Vec2 at = flat(place.world * words.at);
   if (!isFinite({at})) return;
   const double scale = std::sqrt(std::abs(place.world.linear().topLeftCorner<2, 2>().determinant()));

@@ -83,6 +83,7 @@ void takePercentCode(std::string_view& rest, std::string& words) {
 // Upper and lower part of a stacked text, which end with a semicolon and are parted by / or # or ^.
 void takeStack(std::string_view& rest, std::string& words) {
   const std::size_t end = std::min(rest.find(';'), rest.size());
+  if (!words.empty() && words.back() >= '0' && words.back() <= '9') words += ' ';  // 6 and a half, not 61/2
   for (const char c : rest.substr(0, end)) {
     if (c == '\\') continue;
     words += c == '#' || c == '^' ? '/' : c;

@@ -25,7 +25,8 @@ std::string decoded(std::string_view bytes, const DxfEncoding& encoding);
 std::string plainText(std::string_view text);
 
 /// An MTEXT's words without formatting: font, height, colour and stacking codes go, \P is a line break, {}
-/// are dropped, escaped signs stay. A stacked fraction \S1/2; reads 1/2.
+/// are dropped, escaped signs stay. The stacked fraction in 6\S1/2; reads
+/// 6 1/2.
 std::string plainMtext(std::string_view text);
 
 }  // namespace baywright::detail

@@ -16,6 +16,7 @@ import sys
 
 import ezdxf
 from ezdxf import path, recover
+from ezdxf.math import Matrix44
 
 CURVES = {"LINE", "LWPOLYLINE", "POLYLINE", "ARC", "CIRCLE", "ELLIPSE", "SPLINE", "SOLID", "TRACE", "3DFACE"}
 
@@ -33,8 +34,8 @@ def points_of(entity):
     return list(path.make_path(entity).flattening(1e-6 * 1000, segments=64))
 
 
-def walk(entities, layer_above=None, hidden_above=False):
-    """Yields (layer, hidden, points) with blocks taken apart by hand: ezdxf moves, we say which layer."""
+def walk(entities, matrix=Matrix44(), layer_above=None, hidden_above=False):
+    """Yields (layer, hidden, points) with blocks taken apart; their matrices are ezdxf's."""
     for entity in entities:
         own = entity.dxf.get("layer", "0")
         layer = layer_above if own == "0" and layer_above is not None else own
@@ -43,13 +44,13 @@ def walk(entities, layer_above=None, hidden_above=False):
         frozen = state is not None and state.is_frozen()
         hidden = hidden_above or frozen or (state is not None and state.is_off()) or entity.dxf.get("invisible", 0) == 1
         if entity.dxftype() == "INSERT":
-            inserts = entity.multi_insert() if entity.mcount > 1 else [entity]
-            for insert in inserts:
-                yield from walk(insert.virtual_entities(), layer, hidden_above or frozen)
+            for insert in entity.multi_insert() if entity.mcount > 1 else [entity]:
+                yield from walk(entity.doc.blocks[entity.dxf.name], insert.matrix44() * matrix, layer,
+                                hidden_above or frozen)
         elif entity.dxftype() in CURVES:
             points = points_of(entity)
             if points:
-                yield layer, hidden, points
+                yield layer, hidden, list(matrix.transform_vertices(points))
 
 
 def describe(document):
@@ -188,7 +189,6 @@ def splines():
     points = [(0, 0), (10, 20), (30, 10), (40, -10), (60, 0), (70, 30)]
     model.add_open_spline(points, degree=3, dxfattribs={"layer": "open"})
     model.add_rational_spline(points, weights=[1, 2, 3, 0.5, 2, 1], degree=3, dxfattribs={"layer": "rational"})
-    model.add_spline(dxfattribs={"layer": "closed"}).set_closed([(x + 100, y, 0) for x, y in points], degree=3)
     # A quarter of a circle, exactly.
     model.add_rational_spline([(200, 0), (200, 10), (190, 10)], weights=[1, math.sqrt(0.5), 1], degree=2,
                               dxfattribs={"layer": "quarter"})
