@@ -110,21 +110,27 @@ Gap narrowest(const WalkGraph& graph, const std::vector<int>& way, const Vec2& f
   return best;
 }
 
-WidestWay wayTo(const WalkInput& input, const WalkGraph& graph, int start, const std::vector<double>& widths,
-                const WayOut& exit) {
+/// Somebody's place, the nodes about it, and how wide the ways from there are.
+struct Start {
+  Vec2 place;
+  std::vector<int> nodes;
+  std::vector<double> widths;
+};
+
+WidestWay wayTo(const WalkGraph& graph, const Start& start, const WayOut& exit) {
   WidestWay way;
   const Vec2 middle = 0.5 * (exit.sill.a + exit.sill.b);
   const auto end = graph.nodeOver(middle - kOutside / 2 * exit.inward);
-  const double width = end ? widths[static_cast<std::size_t>(*end)] : 0;
+  const double width = end ? start.widths[static_cast<std::size_t>(*end)] : 0;
   if (width <= kWalkSpacing) return way;
-  const std::vector<int> nodes = shortestWay(graph, start, *end, width);
-  const Gap gap = narrowest(graph, nodes, input.from);
+  const std::vector<int> nodes = shortestWay(graph, {start.place, start.nodes, *end}, width);
+  const Gap gap = narrowest(graph, nodes, start.place);
   way.clearWidth = std::isfinite(gap.width) ? gap.width : (exit.sill.b - exit.sill.a).norm();
   way.narrowA = gap.a;
   way.narrowB = gap.b;
-  way.path.push_back(input.from);
-  for (std::size_t i = 1; i < nodes.size(); ++i) {
-    const Vec2& at = graph.nodes()[static_cast<std::size_t>(nodes[i])].at;
+  way.path.push_back(start.place);
+  for (const int node : nodes) {
+    const Vec2& at = graph.nodes()[static_cast<std::size_t>(node)].at;
     if (exit.inward.dot(at - middle) < 0) break;  // out
     way.path.push_back(at);
   }
@@ -138,10 +144,14 @@ std::vector<WidestWay> widestWays(const WalkInput& input) {
   std::vector<WidestWay> ways(input.exits.size());
   if (input.floor.size() < 3 || input.exits.empty()) return ways;
   const WalkGraph graph(outlinePoints(input));
-  const auto start = graph.nodeOver(input.from);
-  if (!start) return ways;
-  const std::vector<double> widths = widthsFrom(graph, *start);
-  for (std::size_t i = 0; i < ways.size(); ++i) ways[i] = wayTo(input, graph, *start, widths, input.exits[i]);
+  for (std::size_t k = 0; k < input.from.size(); ++k) {
+    Start start{input.from[k], nodesRound(graph, input.from[k]), {}};
+    start.widths = widthsFrom(graph, start.nodes);
+    for (std::size_t i = 0; i < ways.size(); ++i) {
+      WidestWay way = wayTo(graph, start, input.exits[i]);
+      if (k == 0 || way.clearWidth < ways[i].clearWidth) ways[i] = std::move(way);
+    }
+  }
   return ways;
 }
 

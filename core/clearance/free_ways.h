@@ -18,12 +18,14 @@ struct WalkInput {
   Ring floor;
   std::vector<Ring>
       obstacles;  ///< closed outlines in any winding; they may touch, overlap and stick through walls
-  Vec2 from = Vec2::Zero();
+  std::vector<Vec2> from;  ///< where people set out
   std::vector<WayOut> exits;
 };
 
 /// The widest way out through one exit: of all ways, the one whose narrowest place is widest; of equally wide
-/// ones the shortest along the middle lines.
+/// ones the shortest along the middle lines. Of several places to set out from, the one whose way is
+/// narrowest. A way begins in any free disc over the place, so what is narrow beside it counts only when the
+/// way leads on through it.
 struct WidestWay {
   /// Diameter of the largest disc that gets out, as far as the exit's own jambs leave it alone; 0: there is
   /// no way. What stands in or before the exit counts.
@@ -37,9 +39,11 @@ struct WidestWay {
 /// the widest way follows their Voronoi diagram and its width is the least distance of two points that it
 /// passes between, exactly. Each such pair is then measured again from point to outline (gapAt), so that the
 /// width is that of the outlines; which way is chosen may be wrong only between ways that differ by less than
-/// kWalkSpacing^2 / (8 width), 1.6 mm at 0.8 m. Coordinates are rounded to 0.01 mm. What is narrower than
-/// kWalkSpacing does not count as a way.
+/// kWalkSpacing^2 / (8 width), 0.4 mm at 0.8 m, and by up to kStartError
+/// where it is narrowest beside the very place that it begins at. Coordinates are rounded to 0.01 mm. What is
+/// narrower than kWalkSpacing does not count as a way.
 std::vector<WidestWay> widestWays(const WalkInput& input);
-inline constexpr double kWalkSpacing = 0.10;
+inline constexpr double kWalkSpacing = 0.05;
+inline constexpr double kStartError = 0.015;
 
 }  // namespace baywright

@@ -23,7 +23,7 @@ Segment2 pieceTo(const Vec2& from, const Vec2& corner, double longest) {
 }
 
 /// Corners where two sides of an exit meet are no gap between them, metres.
-constexpr double kSameCorner = 0.11;
+constexpr double kSameCorner = 0.06;
 
 double widthBetween(const OutlinePoint& a, const OutlinePoint& b) {
   const double distance = (a.at - b.at).norm();
@@ -64,8 +64,8 @@ Gap gapAt(const OutlinePoint& first, const OutlinePoint& second) {
   for (const auto& [point, outline] : {std::pair(&first, &second), std::pair(&second, &first)}) {
     for (const Segment2& piece : {outline->before, outline->after}) {
       const Vec2 run = piece.b - piece.a;
-      const double t = run.dot(point->at - piece.a) / run.squaredNorm();
-      if (!(t > 0 && t < 1)) continue;  // no square foot on this piece; also where it has no length
+      if (!(run.squaredNorm() > 0)) continue;
+      const double t = std::clamp(run.dot(point->at - piece.a) / run.squaredNorm(), 0.0, 1.0);
       const Vec2 foot = piece.a + t * run;
       const double width = (point->at - foot).norm();
       if (width < best.width) best = {width, point->at, foot};
@@ -121,11 +121,26 @@ std::optional<int> WalkGraph::nodeOver(const Vec2& place) const {
   return std::nullopt;
 }
 
-std::vector<double> widthsFrom(const WalkGraph& graph, int start) {
+std::vector<int> nodesRound(const WalkGraph& graph, const Vec2& place) {
+  std::vector<int> round;
+  const auto over = graph.nodeOver(place);
+  if (!over) return round;
+  for (std::size_t i = 0; i < graph.nodes().size(); ++i) {
+    const WalkGraph::Node& node = graph.nodes()[i];
+    const double radius = (graph.points()[static_cast<std::size_t>(node.around.front())].at - node.at).norm();
+    const bool holds = (place - node.at).norm() <= radius;
+    if (holds || static_cast<int>(i) == *over) round.push_back(static_cast<int>(i));
+  }
+  return round;
+}
+
+std::vector<double> widthsFrom(const WalkGraph& graph, const std::vector<int>& starts) {
   std::vector<double> widths(graph.nodes().size(), 0);
   std::priority_queue<Queued> queue;
-  widths[static_cast<std::size_t>(start)] = std::numeric_limits<double>::infinity();
-  queue.push({widths[static_cast<std::size_t>(start)], start});
+  for (const int start : starts) {
+    widths[static_cast<std::size_t>(start)] = std::numeric_limits<double>::infinity();
+    queue.push({widths[static_cast<std::size_t>(start)], start});
+  }
   while (!queue.empty()) {
     const Queued next = queue.top();
     queue.pop();
@@ -140,17 +155,20 @@ std::vector<double> widthsFrom(const WalkGraph& graph, int start) {
   return widths;
 }
 
-std::vector<int> shortestWay(const WalkGraph& graph, int start, int end, double width) {
+std::vector<int> shortestWay(const WalkGraph& graph, const WalkLeg& leg, double width) {
   const std::size_t count = graph.nodes().size();
   std::vector<double> lengths(count, std::numeric_limits<double>::infinity());
   std::vector<int> previous(count, -1);
   std::priority_queue<Queued> queue;
-  lengths[static_cast<std::size_t>(start)] = 0;
-  queue.push({0, start});
+  for (const int start : leg.starts) {
+    const auto index = static_cast<std::size_t>(start);
+    lengths[index] = (graph.nodes()[index].at - leg.place).norm();
+    queue.push({-lengths[index], start});
+  }
   while (!queue.empty()) {
     const Queued next = queue.top();
     queue.pop();
-    if (next.node == end) break;
+    if (next.node == leg.end) break;
     const WalkGraph::Node& node = graph.nodes()[static_cast<std::size_t>(next.node)];
     if (-next.rank > lengths[static_cast<std::size_t>(next.node)]) continue;
     for (const WalkGraph::Step& step : node.steps) {
@@ -163,9 +181,11 @@ std::vector<int> shortestWay(const WalkGraph& graph, int start, int end, double 
       queue.push({-length, step.to});
     }
   }
-  if (lengths[static_cast<std::size_t>(end)] == std::numeric_limits<double>::infinity()) return {};
-  std::vector<int> way = {end};
-  while (way.back() != start) way.push_back(previous[static_cast<std::size_t>(way.back())]);
+  if (lengths[static_cast<std::size_t>(leg.end)] == std::numeric_limits<double>::infinity()) return {};
+  std::vector<int> way = {leg.end};
+  while (previous[static_cast<std::size_t>(way.back())] >= 0) {
+    way.push_back(previous[static_cast<std::size_t>(way.back())]);
+  }
   std::reverse(way.begin(), way.end());
   return way;
 }

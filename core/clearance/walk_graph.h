@@ -22,8 +22,8 @@ struct OutlinePoint {
 /// that ends where it began is closed.
 void addOutline(std::vector<OutlinePoint>& points, std::span<const Vec2> chain, double spacing);
 
-/// Gap between the outlines at two points, with the points between which it is measured: between the two, or
-/// from one of them square to the outline at the other, whichever is less. Exact at a corner, where narrow
+/// Gap between the outlines at two points, with the points between which it is measured: from one of them to
+/// the nearest of the pieces of outline at the other, whichever is less. Exact at a corner, where narrow
 /// places are, and between parallels.
 struct Gap {
   double width = 0;
@@ -62,11 +62,20 @@ class WalkGraph {
   std::vector<Node> nodes_;
 };
 
-/// For each node the width of the widest way to it from `start`, infinite at the start itself, 0 where none
-/// leads.
-std::vector<double> widthsFrom(const WalkGraph& graph, int start);
+/// The nodes from which somebody at `place` sets out: all whose free disc holds it. None outside all points.
+std::vector<int> nodesRound(const WalkGraph& graph, const Vec2& place);
 
-/// The shortest chain of nodes from `start` to `end` by steps of at least `width`; empty when there is none.
-std::vector<int> shortestWay(const WalkGraph& graph, int start, int end, double width);
+/// For each node the width of the widest way to it from one of `starts`, infinite at these, 0 where none
+/// leads.
+std::vector<double> widthsFrom(const WalkGraph& graph, const std::vector<int>& starts);
+
+/// The shortest chain of nodes by steps of at least `width` from `place`, by one of `starts`, to `end`; empty
+/// when there is none.
+struct WalkLeg {
+  Vec2 place = Vec2::Zero();
+  std::vector<int> starts;
+  int end = 0;
+};
+std::vector<int> shortestWay(const WalkGraph& graph, const WalkLeg& leg, double width);
 
 }  // namespace baywright

@@ -40,12 +40,21 @@ bool isShell(const RoomObstacle& obstacle) {
          obstacle.kind == ObstacleKind::Ceiling;
 }
 
-Hand startingHand(const Job& job) {
-  const auto swingsWith = [&](Hand hand) {
-    return std::any_of(job.golfers.begin(), job.golfers.end(),
-                       [&](const Golfer& golfer) { return golfer.swings && golfer.hand == hand; });
+/// The strike points of those who swing; the right-hander's when nobody does.
+std::vector<Vec2> strikePoints(const Job& job) {
+  std::vector<Vec2> points;
+  const Placement& placement = job.option().placement;
+  const auto add = [&](Hand hand) {
+    const Vec2 at = flat(worldFromBay(placement.bay, placement.strikePoint(hand)));
+    if (points.empty() || points.front() != at) points.push_back(at);
   };
-  return swingsWith(Hand::Left) && !swingsWith(Hand::Right) ? Hand::Left : Hand::Right;
+  for (const Hand hand : {Hand::Right, Hand::Left}) {
+    if (std::any_of(job.golfers.begin(), job.golfers.end(),
+                    [&](const Golfer& golfer) { return golfer.swings && golfer.hand == hand; }))
+      add(hand);
+  }
+  if (points.empty()) add(Hand::Right);
+  return points;
 }
 
 /// Uncertainty of a gap between a wall or fixture and another, or kit: both sides, and where kit is put.
@@ -76,8 +85,7 @@ WalkInput walkInput(const Job& job, std::span<const RoomObstacle> obstacles) {
     if (!standsInTheWay(obstacle, kHeadHeight)) continue;
     input.obstacles.push_back(planOf(obstacle.solid));
   }
-  const Placement& placement = job.option().placement;
-  input.from = flat(worldFromBay(placement.bay, placement.strikePoint(startingHand(job))));
+  input.from = strikePoints(job);
   return input;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "clearance/worst_margin.h"
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 
@@ -13,17 +14,19 @@ double margins95(Uncertain margin) {
 
 bool isWorse(Uncertain a, Uncertain b) {
   if (a.value < 0 || b.value < 0) return a.value < b.value;
-  // a.value / a.sigma < b.value / b.sigma without dividing by zero.
-  const double left = a.value * b.sigma;
-  const double right = b.value * a.sigma;
-  if (left != right) return left < right;
-  return a.sigma == 0 && b.sigma == 0 && a.value < b.value;
+  const bool aIsTight = a.value < a.halfWidth95();
+  const bool bIsTight = b.value < b.halfWidth95();
+  if (aIsTight != bIsTight) return aIsTight;
+  if (!aIsTight) return a.value < b.value;
+  // a.value / a.sigma < b.value / b.sigma, both sigmas above zero.
+  return a.value * b.sigma < b.value * a.sigma;
 }
 
 double searchReach(Uncertain best, double required, double largestSigma) {
   if (best.value < 0) return required + best.value;
-  if (best.sigma == 0 || largestSigma == 0) return std::numeric_limits<double>::infinity();
-  return required + best.value / best.sigma * largestSigma;
+  const double tight = Uncertain{0, largestSigma}.halfWidth95();
+  if (best.value >= best.halfWidth95()) return required + std::max(best.value, tight);
+  return required + std::min(tight, best.value / best.sigma * largestSigma);
 }
 
 }  // namespace baywright

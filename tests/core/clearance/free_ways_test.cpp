@@ -17,7 +17,7 @@ Ring rectangle(double x0, double y0, double x1, double y1) {
 
 /// A room of 6 m by 4 m with a door in its far wall.
 WalkInput room() {
-  return {rectangle(0, 0, 6, 4), {}, {1, 2}, {{{{6, 1.5}, {6, 2.5}}, {-1, 0}}}};
+  return {rectangle(0, 0, 6, 4), {}, {{1, 2}}, {{{{6, 1.5}, {6, 2.5}}, {-1, 0}}}};
 }
 
 TEST(FreeWays, SqueezeBetweenAShelfAndTheWall) {
@@ -26,7 +26,7 @@ TEST(FreeWays, SqueezeBetweenAShelfAndTheWall) {
   const WidestWay way = widestWays(input)[0];
   EXPECT_NEAR(way.clearWidth, 0.8, 1e-9);
   EXPECT_NEAR(std::abs(way.narrowA.y() - way.narrowB.y()), 0.8, 1e-9);
-  EXPECT_EQ(way.path.front(), input.from);
+  EXPECT_EQ(way.path.front(), input.from[0]);
   EXPECT_EQ(way.path.back(), Vec2(6, 2));
 }
 
@@ -74,8 +74,17 @@ TEST(FreeWays, DoNotLeadOutOneDoorAndInAnother) {
 
 TEST(FreeWays, StartNowhereOutsideTheRoom) {
   WalkInput input = room();
-  input.from = {-1, 2};
+  input.from = {{-1, 2}};
   EXPECT_TRUE(widestWays(input)[0].path.empty());
+}
+
+TEST(FreeWays, AreAsNarrowAsForWhoeverIsWorstOff) {
+  WalkInput input = room();
+  input.obstacles = {rectangle(2, 0, 2.5, 3.3)};
+  input.from = {{5, 2}};
+  EXPECT_GT(widestWays(input)[0].clearWidth, 0.99);
+  input.from.push_back({1, 2});
+  EXPECT_NEAR(widestWays(input)[0].clearWidth, 0.7, 1e-9);
 }
 
 /// Discs of a width fit through when the floor less all that stands on it, shrunk by the radius, still joins
@@ -93,8 +102,8 @@ double widthByOffsets(const WalkInput& input) {
         0.5 * (input.exits[0].sill.a + input.exits[0].sill.b) + (width / 2 + 1e-4) * input.exits[0].inward;
     bool joined = false;
     for (const Polygon& place : *inner) {
-      joined = joined ||
-               (locate(place, input.from) != Location::Outside && locate(place, goal) != Location::Outside);
+      joined = joined || (locate(place, input.from[0]) != Location::Outside &&
+                          locate(place, goal) != Location::Outside);
     }
     (joined ? low : high) = width;
   }

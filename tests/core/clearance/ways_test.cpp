@@ -27,10 +27,12 @@ TEST(WalkInput, HoldsWhatOneWalksRound) {
 TEST(WalkInput, StartsWhereSomebodySwings) {
   JobBuilder left =
       garage(8, 6).withGolfer(1.7, Hand::Left).withClub().bayAt(7, 3, 0).strikingFrom(3, 0.2, -0.4);
-  const Vec2 from = walkInput(left.job(), {}).from;
-  EXPECT_NEAR((from - Vec2(4, 3.4)).norm(), 0, 1e-12);  // r = -0.4 lies to the left, along y
+  const auto from = walkInput(left.job(), {}).from;
+  ASSERT_EQ(from.size(), 1u);
+  EXPECT_NEAR((from[0] - Vec2(4, 3.4)).norm(), 0, 1e-12);  // r = -0.4 lies to the left, along y
   const Job both = left.withGolfer(1.8, Hand::Right, "Other").withClub().job();
-  EXPECT_NEAR((walkInput(both, {}).from - Vec2(4, 2.8)).norm(), 0, 1e-12);
+  ASSERT_EQ(walkInput(both, {}).from.size(), 2u);
+  EXPECT_NEAR((walkInput(both, {}).from[0] - Vec2(4, 2.8)).norm(), 0, 1e-12);
 }
 
 TEST(WalkInput, RoundThingsLoseNothing) {

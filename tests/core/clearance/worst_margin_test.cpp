@@ -21,7 +21,8 @@ TEST(WorstMargin, PrefersTheDoubtfulOfWhatIsThere) {
 
 TEST(WorstMargin, OrdersCertainMarginsByTheirSize) {
   EXPECT_TRUE(isWorse({0.1, 0}, {0.2, 0}));
-  EXPECT_TRUE(isWorse({5, 0.01}, {0.1, 0}));
+  EXPECT_TRUE(isWorse({0.1, 0}, {5, 0.01}));
+  EXPECT_TRUE(isWorse({0.5, 0.001}, {0.6, 0.01}));
   EXPECT_FALSE(isWorse({0.1, 0}, {0.1, 0}));
 }
 
