@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "base/uncertain.h"
+#include "survey/adjustment.h"
+#include "units/unit_system.h"
+
+namespace baywright {
+
+/// A reading that does not fit the others.
+struct SuspectReading {
+  Id reading;        ///< none for an assumed angle: the corner may not be square
+  std::string what;  ///< "diagonal A-C"
+  bool isAngle = false;
+  double read = 0;          ///< metres or radians
+  Uncertain probable;       ///< what all other readings make of it
+  double error = 0;         ///< read - probable.value
+  double standardised = 0;  ///< Baarda's w in the adjustment that named it
+};
+
+/// One blunder, and each reading that would explain it. More than one: the readings cannot tell them apart.
+struct Suspicion {
+  std::vector<SuspectReading> suspects;  ///< likeliest first
+  std::string sentence;                  ///< names it, its error, what it probably should be, how to go on
+};
+
+struct BlunderTest {
+  double tail = 1;    ///< of the global chi-square test, before anything is taken out
+  bool agree = true;  ///< no suspicion, and the global test passes at kGlobalLevel
+  std::vector<Suspicion> suspicions;
+  std::vector<std::string> sentences;  ///< one each, ready to show; also says when too little is checked
+};
+
+/// Tests readings against each other: the global test on v^T P v, then data snooping: the reading with the
+/// largest standardised residual beyond kCriticalW is suspected (W. Baarda, A testing procedure for use in
+/// geodetic networks, 1968), taken out, the rest adjusted again, up to kMostBlunders times. What a suspect
+/// probably should be is computed from that adjustment without it. Readings that explain the same
+/// misfit almost as well (their likelihood ratio is below the 95 % point) are named together.
+///
+/// A reading that nothing checks (redundancy 0) cannot be found out by any test. `adjustment` must come from
+/// this network.
+BlunderTest testForBlunders(const SurveyNetwork& network, const SurveyAdjustment& adjustment,
+                            const UnitSystem& units);
+
+/// The smallest error of a reading that the test finds with a chance of 80 %: delta0 sigma / sqrt(redundancy)
+/// with delta0 = 4.13 for kCriticalW (Baarda 1968). Infinite where nothing checks it.
+double smallestDetectable(const AdjustedReading& reading);
+
+/// Two-sided normal test at 0.1 % (Baarda's usual level).
+inline constexpr double kCriticalW = 3.29;
+inline constexpr double kGlobalLevel = 0.05;
+inline constexpr int kMostBlunders = 3;
+
+}  // namespace baywright
