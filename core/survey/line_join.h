@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "base/problem.h"
+#include "geometry/polygon.h"
+
+namespace baywright {
+
+/// Lines of a drawing that may be walls, metres on the plan, and how far they may be from joining.
+struct LinesToJoin {
+  std::vector<Segment2> lines;
+  double tolerance = 0.005;  ///< ends this near are one; > 0, at most kLargestJoinTolerance
+  double widestGap = 5.5;    ///< a double garage door; gaps in walls up to it are openings; 0: none are
+};
+inline constexpr double kLargestJoinTolerance = 0.2;  // metres; more joins walls with their other face
+
+/// A region that lines enclose and that may be a room.
+struct JoinedRoom {
+  Ring ring;        ///< counter-clockwise, simple, no straight corners; first corner lowest, then leftmost
+  double area = 0;  ///< square metres within the ring
+  std::vector<Segment2> gaps;  ///< pieces of the ring where no line was, but an opening
+  std::vector<Ring> inside;    ///< outlines of what stands free in it, such as columns
+};
+
+struct JoinedLines {
+  std::vector<JoinedRoom> rooms;  ///< by area, the largest first; at least one
+  double wallThickness = 0;   ///< mean of the regions that were taken for masonry; 0: walls are single lines
+  std::size_t looseEnds = 0;  ///< ends that no outline needed
+  std::vector<std::string> notes;
+};
+
+/// The rooms among the lines. They are cut where they cross or touch and joined within the tolerance; where
+/// they overlap one is kept. Gaps between ends of walls in line with each other are bridged, narrow ones
+/// first; those wider than a door not within a region that is closed without. Niches stay part of their room.
+/// Of walls drawn as two lines the region between them is known by being thin (kThickestWall), so that rooms
+/// end at the inner faces. A region that holds whole walls, like a sheet's frame or a plot's border, is no
+/// room, nor is one of less than kSmallestRoom.
+///
+/// Corners are exact where lines cross; curves come in chords and keep kCollinear of accuracy. Refused with a
+/// sentence: no lines, numbers that are not finite, too many lines or crossings, nothing closed (with the
+/// number of loose ends and the place of one).
+Result<JoinedLines> joinLines(const LinesToJoin& request);
+
+inline constexpr double kSmallestRoom = 2.0;  // square metres
+inline constexpr double kCollinear =
+    0.001;  // metres: a corner this near to the line of its neighbours is none
+
+}  // namespace baywright

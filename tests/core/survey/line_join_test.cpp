@@ -1,0 +1,236 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "survey/line_join.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <random>
+
+namespace baywright {
+namespace {
+
+std::vector<Segment2> chain(const std::vector<Vec2>& points) {
+  std::vector<Segment2> lines;
+  for (std::size_t i = 1; i < points.size(); ++i) lines.push_back({points[i - 1], points[i]});
+  return lines;
+}
+std::vector<Segment2> closed(std::vector<Vec2> points) {
+  points.push_back(points.front());
+  return chain(points);
+}
+std::vector<Segment2> operator+(std::vector<Segment2> a, const std::vector<Segment2>& b) {
+  a.insert(a.end(), b.begin(), b.end());
+  return a;
+}
+Ring rectangle(double x0, double y0, double x1, double y1) {
+  return {{x0, y0}, {x1, y0}, {x1, y1}, {x0, y1}};
+}
+
+void expectRing(const Ring& ring, const Ring& expected, double within = 1e-9) {
+  ASSERT_EQ(ring.size(), expected.size());
+  for (std::size_t i = 0; i < ring.size(); ++i)
+    EXPECT_LT((ring[i] - expected[i]).norm(), within) << "corner " << i;
+}
+
+TEST(LineJoin, JoinsLooseLinesInAnyOrderAndDirection) {
+  const auto joined = joinLines({{{{6, 0}, {0, 0}}, {{6, 4}, {6, 0}}, {{0, 0}, {0, 4}}, {{0, 4}, {6, 4}}}});
+  ASSERT_TRUE(joined) << joined.error().sentence();
+  ASSERT_EQ(joined->rooms.size(), 1u);
+  expectRing(joined->rooms[0].ring, rectangle(0, 0, 6, 4));
+  EXPECT_NEAR(joined->rooms[0].area, 24, 1e-9);
+  EXPECT_TRUE(joined->rooms[0].gaps.empty());
+  EXPECT_EQ(joined->wallThickness, 0);
+}
+
+TEST(LineJoin, MeetsCornersWhereTheLinesMeet) {
+  // Each line is 3 mm short or long at its ends.
+  const auto joined = joinLines({{{{0.003, 0}, {6.003, 0}},
+                                  {{6, -0.003}, {6, 3.997}},
+                                  {{5.998, 4}, {-0.002, 4}},
+                                  {{0, 4}, {0, 0.003}}}});
+  ASSERT_TRUE(joined) << joined.error().sentence();
+  expectRing(joined->rooms[0].ring, rectangle(0, 0, 6, 4), 1e-6);
+}
+
+TEST(LineJoin, CutsCrossingsTeesAndOverlaps) {
+  // A grid of two rooms whose lines run past each other, and one line drawn twice, shifted along itself.
+  const auto joined = joinLines({{{{-1, 0}, {9, 0}},
+                                  {{-1, 4}, {9, 4}},
+                                  {{0, -1}, {0, 5}},
+                                  {{8, -1}, {8, 5}},
+                                  {{3, 0}, {3, 4}},
+                                  {{2, 0}, {5, 0}}},
+                                 0.005,
+                                 0});
+  ASSERT_TRUE(joined) << joined.error().sentence();
+  ASSERT_EQ(joined->rooms.size(), 2u);
+  expectRing(joined->rooms[0].ring, rectangle(3, 0, 8, 4));
+  expectRing(joined->rooms[1].ring, rectangle(0, 0, 3, 4));
+  EXPECT_EQ(joined->looseEnds, 8u);
+}
+
+TEST(LineJoin, TakesTheInnerFaceOfClosedDoubleWalls) {
+  const auto joined = joinLines({closed(rectangle(-0.2, -0.2, 6.2, 4.2)) + closed(rectangle(0, 0, 6, 4))});
+  ASSERT_TRUE(joined) << joined.error().sentence();
+  ASSERT_EQ(joined->rooms.size(), 1u);
+  expectRing(joined->rooms[0].ring, rectangle(0, 0, 6, 4));
+  EXPECT_NEAR(joined->wallThickness, 0.2, 0.01);
+}
+
+// Walls 0.1 thick round 5 by 4 with a door of 0.9 and a garage door of 2.4, and the sheet's frame round it.
+std::vector<Segment2> garage() {
+  return chain({{1.9, 0},
+                {5, 0},
+                {5, 4},
+                {3.7, 4},
+                {3.7, 4.1},
+                {5.1, 4.1},
+                {5.1, -0.1},
+                {1.9, -0.1},
+                {1.9, 0}}) +
+         chain({{1, 0}, {0, 0}, {0, 4}, {1.3, 4}, {1.3, 4.1}, {-0.1, 4.1}, {-0.1, -0.1}, {1, -0.1}, {1, 0}});
+}
+
+TEST(LineJoin, BridgesDoorsInDoubleWalls) {
+  const auto joined = joinLines({garage()});
+  ASSERT_TRUE(joined) << joined.error().sentence();
+  const JoinedRoom& room = joined->rooms[0];
+  expectRing(room.ring, rectangle(0, 0, 5, 4));
+  ASSERT_EQ(room.gaps.size(), 2u);
+  double widths = 0;
+  for (const Segment2& gap : room.gaps) widths += (gap.b - gap.a).norm();
+  EXPECT_NEAR(widths, 0.9 + 2.4, 1e-9);
+  EXPECT_NEAR(joined->wallThickness, 0.1, 0.01);
+}
+
+TEST(LineJoin, PassesOverTheFrameOfTheSheet) {
+  const auto joined = joinLines({garage() + closed(rectangle(-3, -3, 9, 8))});
+  ASSERT_TRUE(joined) << joined.error().sentence();
+  expectRing(joined->rooms[0].ring, rectangle(0, 0, 5, 4));
+  const auto solid = joinLines({closed(rectangle(-0.2, -0.2, 6.2, 4.2)) + closed(rectangle(0, 0, 6, 4)) +
+                                closed(rectangle(-3, -3, 9, 8))});
+  ASSERT_TRUE(solid) << solid.error().sentence();
+  expectRing(solid->rooms[0].ring, rectangle(0, 0, 6, 4));
+}
+
+TEST(LineJoin, BridgesAGapInASingleLine) {
+  const auto joined = joinLines({chain({{2, 0}, {0, 0}, {0, 4}, {6, 4}, {6, 0}, {2.9, 0}})});
+  ASSERT_TRUE(joined) << joined.error().sentence();
+  expectRing(joined->rooms[0].ring, rectangle(0, 0, 6, 4));
+  ASSERT_EQ(joined->rooms[0].gaps.size(), 1u);
+  const auto closedOnly = joinLines({chain({{2, 0}, {0, 0}, {0, 4}, {6, 4}, {6, 0}, {2.9, 0}}), 0.005, 0});
+  ASSERT_FALSE(closedOnly);
+  EXPECT_NE(closedOnly.error().what.find("2 ends join nothing"), std::string::npos)
+      << closedOnly.error().sentence();
+}
+
+TEST(LineJoin, BridgesADoorInTheCorner) {
+  // The wall stops 0.8 short of the next one.
+  const auto joined = joinLines({chain({{0.8, 0}, {6, 0}, {6, 4}, {0, 4}, {0, -1}})});
+  ASSERT_TRUE(joined) << joined.error().sentence();
+  expectRing(joined->rooms[0].ring, rectangle(0, 0, 6, 4));
+  ASSERT_EQ(joined->rooms[0].gaps.size(), 1u);
+}
+
+TEST(LineJoin, KeepsNichesInTheirRoom) {
+  const std::vector<Vec2> room = {{0, 0}, {2, 0}, {2, -0.5}, {3, -0.5}, {3, 0}, {6, 0}, {6, 4}, {0, 4}};
+  const auto joined = joinLines({closed(room)});
+  ASSERT_TRUE(joined) << joined.error().sentence();
+  EXPECT_EQ(joined->rooms[0].ring.size(), 8u);
+  EXPECT_NEAR(joined->rooms[0].area, 24.5, 1e-9);
+}
+
+TEST(LineJoin, KeepsARoomWholeThatAPartitionReachesInto) {
+  // A partition that stops a metre short of the other wall, and two nibs in line across the room.
+  const auto joined =
+      joinLines({closed(rectangle(0, 0, 6, 4)) + chain({{3, 0}, {3, 3}}) + chain({{0, 2}, {1, 2}})});
+  ASSERT_TRUE(joined) << joined.error().sentence();
+  ASSERT_EQ(joined->rooms.size(), 1u);
+  EXPECT_NEAR(joined->rooms[0].area, 24, 1e-9);
+}
+
+TEST(LineJoin, PartsRoomsAtTheirDoors) {
+  // Two rooms in single lines with a door between them and one to the outside.
+  const auto joined = joinLines({chain({{2.9, 0}, {8, 0}, {8, 4}, {0, 4}, {0, 0}, {2, 0}}) +
+                                 chain({{5, 0}, {5, 1}}) + chain({{5, 1.9}, {5, 4}})});
+  ASSERT_TRUE(joined) << joined.error().sentence();
+  ASSERT_EQ(joined->rooms.size(), 2u);
+  EXPECT_NEAR(joined->rooms[0].area, 20, 1e-9);
+  EXPECT_EQ(joined->rooms[0].gaps.size(), 2u);
+  EXPECT_NEAR(joined->rooms[1].area, 12, 1e-9);
+}
+
+TEST(LineJoin, PartsRoomsAtADoorWithinAClosedOutline) {
+  const auto joined =
+      joinLines({closed(rectangle(0, 0, 8, 4)) + chain({{5, 0}, {5, 1}}) + chain({{5, 1.9}, {5, 4}})});
+  ASSERT_TRUE(joined) << joined.error().sentence();
+  ASSERT_EQ(joined->rooms.size(), 2u);
+  EXPECT_NEAR(joined->rooms[0].area, 20, 1e-9);
+  const auto nibs =
+      joinLines({closed(rectangle(0, 0, 8, 4)) + chain({{5, 0}, {5, 1}}) + chain({{5, 3}, {5, 4}})});
+  ASSERT_TRUE(nibs);
+  EXPECT_EQ(nibs->rooms.size(), 1u);
+}
+
+TEST(LineJoin, ReportsColumnsWithoutCuttingThemOut) {
+  const auto joined = joinLines({closed(rectangle(0, 0, 6, 4)) + closed(rectangle(2, 2, 2.3, 2.3))});
+  ASSERT_TRUE(joined) << joined.error().sentence();
+  EXPECT_NEAR(joined->rooms[0].area, 24, 1e-9);
+  ASSERT_EQ(joined->rooms[0].inside.size(), 1u);
+  expectRing(joined->rooms[0].inside[0], rectangle(2, 2, 2.3, 2.3));
+}
+
+TEST(LineJoin, LeavesStraightCornersOut) {
+  const auto joined = joinLines({closed({{0, 0}, {1, 0}, {2.5, 0}, {6, 0}, {6, 2}, {6, 4}, {0, 4}})});
+  ASSERT_TRUE(joined);
+  expectRing(joined->rooms[0].ring, rectangle(0, 0, 6, 4));
+}
+
+TEST(LineJoin, RefusesWhatHasNoRoom) {
+  EXPECT_FALSE(joinLines({}));
+  EXPECT_FALSE(joinLines({chain({{0, 0}, {1, 0}, {2, 5}})}));
+  EXPECT_FALSE(joinLines({closed(rectangle(0, 0, 0.3, 0.3))}));
+  EXPECT_FALSE(joinLines({{{{0, 0}, {std::nan(""), 1}}}}));
+  LinesToJoin many;
+  many.lines.assign(40'000, {{0, 0}, {1, 0}});
+  EXPECT_FALSE(joinLines(many));
+}
+
+// The same room turned, its lines broken at random into pieces that overlap a little and jitter within the
+// tolerance, in random order: always the same four corners.
+TEST(LineJoin, FindsARoomInShuffledPieces) {
+  std::mt19937 random(7);
+  const auto uniform = [&] { return static_cast<double>(random()) / 4294967296.0; };
+  for (int trial = 0; trial < 50; ++trial) {
+    const double turn = uniform() * 2 * kPi;
+    const Eigen::Rotation2Dd rotation(turn);
+    Ring truth = rectangle(0, 0, 3 + 5 * uniform(), 3 + 5 * uniform());
+    for (Vec2& corner : truth) corner = rotation * corner;
+    std::vector<Segment2> lines;
+    for (std::size_t i = 0; i < 4; ++i) {
+      const Vec2 a = truth[i], b = truth[(i + 1) % 4];
+      const Vec2 along = (b - a).normalized();
+      double from = 0;
+      while (from < 1) {
+        const double to = std::min(1.0, from + 0.15 + 0.3 * uniform());
+        const auto jitter = [&] { return Vec2(0.001 * (uniform() - 0.5), 0.001 * (uniform() - 0.5)); };
+        Segment2 piece{a + from * (b - a) - 0.02 * along * (from > 0), a + to * (b - a) + jitter()};
+        if (uniform() < 0.5) std::swap(piece.a, piece.b);
+        lines.push_back(piece);
+        from = to;
+      }
+    }
+    std::shuffle(lines.begin(), lines.end(), random);
+    const auto joined = joinLines({lines});
+    ASSERT_TRUE(joined) << trial << ": " << joined.error().sentence();
+    EXPECT_NEAR(joined->rooms[0].area, std::abs(signedArea(truth)), 0.02) << trial;
+    for (const Vec2& corner : truth) {
+      double nearest = 1;
+      for (const Vec2& found : joined->rooms[0].ring) nearest = std::min(nearest, (found - corner).norm());
+      EXPECT_LT(nearest, 0.003) << trial;
+    }
+  }
+}
+
+}  // namespace
+}  // namespace baywright
