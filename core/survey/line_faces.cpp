@@ -73,19 +73,6 @@ bool removeIsthmuses(LineGraph& graph, const std::vector<std::vector<int>>& loop
   return any;
 }
 
-std::vector<int> partsOf(const LineGraph& graph) {
-  std::vector<int> part(graph.nodes.size());
-  std::iota(part.begin(), part.end(), 0);
-  const auto root = [&](int node) {
-    while (part[at(node)] != node) node = part[at(node)] = part[at(part[at(node)])];
-    return node;
-  };
-  for (const GraphEdge& edge : graph.edges)
-    if (!edge.removed) part[at(root(edge.nodes[1]))] = root(edge.nodes[0]);
-  for (std::size_t n = 0; n < part.size(); ++n) part[n] = root(static_cast<int>(n));
-  return part;
-}
-
 GraphFace faceOf(const LineGraph& graph, std::span<const int> loop) {
   const Ways ways{graph};
   GraphFace face;
@@ -143,6 +130,19 @@ void takeOut(std::vector<GraphFace>& faces, const GraphFace& outside) {
 }
 
 }  // namespace
+
+std::vector<int> partsOf(const LineGraph& graph) {
+  std::vector<int> part(graph.nodes.size());
+  std::iota(part.begin(), part.end(), 0);
+  const auto root = [&](int node) {
+    while (part[at(node)] != node) node = part[at(node)] = part[at(part[at(node)])];
+    return node;
+  };
+  for (const GraphEdge& edge : graph.edges)
+    if (!edge.removed) part[at(root(edge.nodes[1]))] = root(edge.nodes[0]);
+  for (std::size_t n = 0; n < part.size(); ++n) part[n] = root(static_cast<int>(n));
+  return part;
+}
 
 std::vector<GraphFace> facesOf(LineGraph& graph) {
   std::vector<std::vector<int>> loops = loopsOf(followers(graph));

@@ -30,6 +30,9 @@ inline constexpr double kMinimumFace = 1e-8;
 /// are removed from the graph first.
 std::vector<GraphFace> facesOf(LineGraph& graph);
 
+/// For each node a number that is the same for all nodes that hang together.
+std::vector<int> partsOf(const LineGraph& graph);
+
 /// Index of the smallest face whose outline has the point inside; -1 when none has.
 int faceAt(const std::vector<GraphFace>& faces, const Vec2& point);
 

@@ -2,7 +2,6 @@
 #include "survey/line_gaps.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <map>
 #include <optional>
@@ -88,14 +87,19 @@ bool isFree(const LineGraph& graph, const Segment2& way, int from, int to) {
   });
 }
 
-// The point lies in a room that is closed without a bridge, and one of the nodes is on its outline. A region
-// that merely lies round both, like a sheet's frame, does not count.
-bool inRoom(const std::vector<GraphFace>& faces, const Vec2& point, const std::array<int, 2>& nodes) {
-  const int index = faceAt(faces, point);
-  if (index < 0 || isMasonry(faces[at(index)])) return false;
-  const std::vector<int>& outline = faces[at(index)].nodes;
-  return std::find_first_of(outline.begin(), outline.end(), nodes.begin(), nodes.end()) != outline.end();
-}
+/// Rooms that are closed already.
+struct ClosedRooms {
+  const std::vector<GraphFace>& faces;
+  std::vector<int> parts;  // of the graph's nodes
+
+  // The point lies in a room whose outline hangs together with the node. A region that merely lies round
+  // both, like a sheet's frame, does not count.
+  bool hold(const Vec2& point, int node) const {
+    const int index = faceAt(faces, point);
+    if (index < 0 || isMasonry(faces[at(index)])) return false;
+    return parts[at(faces[at(index)].nodes.front())] == parts[at(node)];
+  }
+};
 
 bool joined(const LineGraph& graph, int from, int to) {
   return std::any_of(graph.edges.begin(), graph.edges.end(), [&](const GraphEdge& edge) {
@@ -170,13 +174,13 @@ std::vector<LineGap> facingGaps(const LineGraph& graph, double tolerance, double
 
 int bridge(LineGraph& graph, const std::vector<GraphFace>& faces, const std::vector<LineGap>& gaps,
            double widest) {
+  const ClosedRooms rooms{faces, partsOf(graph)};
   int added = 0;
   for (const LineGap& gap : gaps) {
     if (gap.width > widest || joined(graph, gap.from, gap.to)) continue;
     const Segment2 way{graph.nodes[at(gap.from)], graph.nodes[at(gap.to)]};
     const bool wide = gap.width > kWidestDoor;
-    if ((wide && inRoom(faces, 0.5 * (way.a + way.b), {gap.from, gap.to})) ||
-        !isFree(graph, way, gap.from, gap.to))
+    if ((wide && rooms.hold(0.5 * (way.a + way.b), gap.from)) || !isFree(graph, way, gap.from, gap.to))
       continue;
     graph.edges.push_back({{gap.from, gap.to}, -1, false});
     ++added;
@@ -185,12 +189,13 @@ int bridge(LineGraph& graph, const std::vector<GraphFace>& faces, const std::vec
 }
 
 int bridgeToWalls(LineGraph& graph, const std::vector<GraphFace>& faces, double widest, double tolerance) {
+  const ClosedRooms rooms{faces, partsOf(graph)};
   int added = 0;
   for (const WallEnd& end : wallEnds(graph)) {
     if (!end.loose) continue;
     const Hit hit = firstHit(graph, end, widest, tolerance);
     if (hit.edge < 0) continue;
-    if (inRoom(faces, end.place + 0.5 * hit.distance * end.way, graph.edges[at(hit.edge)].nodes)) continue;
+    if (rooms.hold(end.place + 0.5 * hit.distance * end.way, end.node)) continue;
     const int node = nodeAt(graph, hit.edge, end.place + hit.distance * end.way, tolerance);
     if (node == end.node || joined(graph, end.node, node)) continue;
     graph.edges.push_back({{end.node, node}, -1, false});
