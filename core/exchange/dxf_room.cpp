@@ -1,0 +1,267 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "exchange/dxf_room.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "exchange/dxf_layers.h"
+#include "exchange/dxf_names.h"
+#include "exchange/dxf_openings.h"
+#include "job/edit_openings.h"
+#include "job/edit_room.h"
+#include "job/job.h"
+#include "job/limits.h"
+#include "units/number_text.h"
+
+namespace baywright {
+
+namespace {
+
+std::string number(double value, int decimals) {
+  return formatNumber(value, decimals, UnitSystem{});
+}
+
+std::string sizeText(const Vec2& size) {
+  return number(size.x(), 2) + " by " + number(size.y(), 2) + " m";
+}
+
+// "a", "a and b", "a, b and c".
+std::string listed(const std::vector<std::string>& words) {
+  std::string text;
+  for (std::size_t i = 0; i < words.size(); ++i)
+    text += (i == 0 ? "" : i + 1 == words.size() ? " and " : ", ") + words[i];
+  return text;
+}
+
+constexpr std::string_view kSayUnit = "Say which unit it is drawn in: mm, cm, m, in or ft.";
+
+Result<DrawingUnit> unitOf(const DxfDrawing& drawing, const DxfChoices& choices) {
+  const DrawingUnit unit = choices.unit != DrawingUnit::NotStated ? choices.unit : drawing.unit;
+  if (unit == DrawingUnit::NotStated)
+    return fail("The drawing does not state its unit. " + extentInUnits(drawing), {}, std::string(kSayUnit));
+  const auto extent = extentOf(drawing);
+  if (!extent) return fail("The drawing shows no lines.", {}, "Look whether its layers are switched off.");
+  const Vec2 size = metresPer(unit) * extent->size();
+  constexpr double kSmallestDrawing = 1.0;  // metres; nobody swings a club in less
+  if (size.maxCoeff() < kSmallestDrawing)
+    return fail("In " + std::string(nameOf(unit)) + " all that is drawn measures only " +
+                    number(1000 * size.x(), 1) + " by " + number(1000 * size.y(), 1) + " mm. " +
+                    extentInUnits(drawing),
+                {}, std::string(kSayUnit));
+  return unit;
+}
+
+std::string unitNote(const DxfDrawing& drawing, DrawingUnit unit) {
+  const Vec2 size = metresPer(unit) * extentOf(drawing)->size();
+  std::string text = "All that is drawn measures " + sizeText(size) + ", in " + std::string(nameOf(unit));
+  if (drawing.unit == DrawingUnit::NotStated)
+    return text + " as you say; the drawing does not state its unit.";
+  if (drawing.unit != unit)
+    return text + " as you say, although the drawing states " + std::string(nameOf(drawing.unit)) + ".";
+  return text + " as the drawing states. If that is not so, say the unit.";
+}
+
+/// Layers to take walls from, and why.
+struct WallLayers {
+  std::vector<int> layers;
+  std::string note;
+};
+
+Result<WallLayers> chosenLayers(const DxfDrawing& drawing, const std::vector<std::string>& names) {
+  WallLayers walls;
+  for (const std::string& name : names) {
+    const auto layer = layerNamed(drawing, name);
+    if (!layer) {
+      std::vector<std::string> known;
+      for (const LayerView& view : viewLayers(drawing)) known.push_back("\"" + view.name + "\"");
+      return fail("The drawing has no layer \"" + name + "\".", {},
+                  "Layers with lines are " + listed(known) + ".");
+    }
+    walls.layers.push_back(*layer);
+  }
+  walls.note = "The walls were taken from " + std::string(names.size() == 1 ? "the layer" : "the layers") +
+               " that you chose.";
+  return walls;
+}
+
+// From the narrowest guess to the widest, to be tried in this order.
+std::vector<WallLayers> guessedLayers(const DxfDrawing& drawing) {
+  WallLayers suggested, shown;
+  std::vector<std::string> names;
+  std::string reason;
+  for (const LayerView& view : viewLayers(drawing)) {
+    if (drawing.layers[static_cast<std::size_t>(view.layer)].shown()) shown.layers.push_back(view.layer);
+    if (!view.suggested) continue;
+    suggested.layers.push_back(view.layer);
+    names.push_back("\"" + view.name + "\"");
+    reason = view.reason;
+  }
+  constexpr std::size_t kMostNamed = 8;
+  const std::string more =
+      names.size() > kMostNamed ? " and " + std::to_string(names.size() - kMostNamed) + " more" : "";
+  names.resize(std::min(names.size(), kMostNamed));
+  suggested.note = "The walls were taken from " +
+                   (names.size() == 1 ? "layer " + names[0] : "layers " + listed(names)) + more + ". " +
+                   reason + " Choose other layers if these are not the walls.";
+  shown.note =
+      "The walls were taken from all layers that are shown, as those named after walls close no room.";
+  std::vector<WallLayers> guesses;
+  if (!suggested.layers.empty()) guesses.push_back(suggested);
+  if (shown.layers.size() != suggested.layers.size()) guesses.push_back(shown);
+  return guesses;
+}
+
+bool isDoorOrWindow(const std::string& name) {
+  const auto hint = detail::hintOf(name);
+  return hint && (hint->hint == detail::NameHint::Door || hint->hint == detail::NameHint::Window);
+}
+
+// Corners nearer to each other than lines are joined would leave holes in a curve.
+void addLines(std::vector<Segment2>& lines, const DxfCurve& curve, double scale, double tolerance) {
+  Ring points;
+  for (const Vec2& point : curve.points)
+    if (points.empty() || (scale * point - points.back()).norm() > 2 * tolerance)
+      points.push_back(scale * point);
+  const Vec2 last = scale * curve.points.back();
+  if (points.back() != last) {
+    if (points.size() > 1) points.pop_back();
+    points.push_back(last);
+  }
+  for (std::size_t i = 1; i < points.size(); ++i) lines.push_back({points[i - 1], points[i]});
+  if (curve.closed) lines.push_back({points.back(), points.front()});
+}
+
+std::vector<Segment2> wallLinesOf(const DxfDrawing& drawing, const std::vector<int>& layers,
+                                  const DxfChoices& choices, double scale) {
+  const auto doors = detail::drawnDoors(drawing, detail::doorSwings(drawing, scale), scale);
+  std::vector<Segment2> lines;
+  for (std::size_t c = 0; c < drawing.curves.size(); ++c) {
+    const DxfCurve& curve = drawing.curves[c];
+    if (std::find(layers.begin(), layers.end(), curve.layer) == layers.end() || doors[c]) continue;
+    // A layer that was asked for by name counts even if it is switched off.
+    if (curve.hidden && choices.layers.empty()) continue;
+    if (curve.insert >= 0 && isDoorOrWindow(drawing.inserts[static_cast<std::size_t>(curve.insert)].block))
+      continue;
+    addLines(lines, curve, scale, choices.tolerance);
+  }
+  return lines;
+}
+
+/// Rooms, and the note on the layers that they came from.
+struct FoundRooms {
+  JoinedLines joined;
+  std::string note;
+};
+
+Result<FoundRooms> findRooms(const DxfDrawing& drawing, const DxfChoices& choices, double scale) {
+  std::vector<WallLayers> tries;
+  if (choices.layers.empty()) {
+    tries = guessedLayers(drawing);
+  } else {
+    const auto chosen = chosenLayers(drawing, choices.layers);
+    if (!chosen) return tl::unexpected(chosen.error());
+    tries = {*chosen};
+  }
+  Problem first{
+      "The drawing has no layer that may hold walls.", {}, "Choose the layers that hold the walls."};
+  for (std::size_t i = 0; i < tries.size(); ++i) {
+    auto joined = joinLines(
+        {wallLinesOf(drawing, tries[i].layers, choices, scale), choices.tolerance, choices.widestGap});
+    if (joined) return FoundRooms{std::move(*joined), tries[i].note};
+    if (i == 0) first = joined.error();
+  }
+  return tl::unexpected(first);
+}
+
+Vec2 shiftFor(const Ring& ring) {
+  Vec2 low = ring.front(), high = ring.front();
+  for (const Vec2& corner : ring) {
+    low = low.cwiseMin(corner);
+    high = high.cwiseMax(corner);
+  }
+  const bool far = low.cwiseAbs().maxCoeff() > kFarAway || high.cwiseAbs().maxCoeff() > kFarAway;
+  return far ? Vec2(-low) : Vec2::Zero();
+}
+
+void noteSize(const JoinedRoom& room, std::vector<std::string>& notes) {
+  constexpr Range kUsualRoom{4, 2000};  // square metres
+  notes.push_back(
+      "The floor has " + number(room.area, 2) + " square metres and " + std::to_string(room.ring.size()) +
+      " corners." +
+      (kUsualRoom.contains(room.area) ? "" : " No room for golf is like that: the unit may be wrong."));
+}
+
+void noteOtherRooms(const JoinedLines& joined, std::vector<std::string>& notes) {
+  constexpr std::size_t kMostNamed = 6;
+  std::vector<std::string> others;
+  for (std::size_t i = 1; i < joined.rooms.size() && others.size() < kMostNamed; ++i) {
+    const Vec2 middle = centroid(Polygon{joined.rooms[i].ring, {}});
+    others.push_back("one of " + number(joined.rooms[i].area, 1) + " square metres around " +
+                     number(middle.x(), 1) + ", " + number(middle.y(), 1) + " m");
+  }
+  if (!others.empty())
+    notes.push_back("The largest of " + std::to_string(joined.rooms.size()) +
+                    " closed rooms was taken. Others are " + listed(others) + ".");
+}
+
+Result<Room> roomWith(const JoinedLines& joined, const DxfDrawing& drawing, double scale, const Vec2& shift,
+                      std::vector<std::string>& notes) {
+  const JoinedRoom& floor = joined.rooms.front();
+  Ring corners = floor.ring;
+  for (Vec2& corner : corners) corner += shift;
+  auto job = setRoomOutline(newJob(), corners, Instrument::Drawing);
+  if (!job) return tl::unexpected(job.error());
+  if (joined.wallThickness > 0)
+    for (Wall& wall : job->room.walls) wall.thickness = joined.wallThickness;
+  const auto found = detail::openingsOf(job->room, floor, joined.wallThickness, drawing, scale, shift);
+  for (std::size_t i = 0; i < found.openings.size(); ++i) {
+    auto with = addOpening(*job, found.openings[i]);
+    if (!with) continue;
+    *job = std::move(*with);
+    notes.push_back(found.notes[i]);
+  }
+  return job->room;
+}
+
+}  // namespace
+
+std::string extentInUnits(const DxfDrawing& drawing) {
+  const auto extent = extentOf(drawing);
+  if (!extent) return "It shows no lines.";
+  std::vector<std::string> sizes;
+  for (const DrawingUnit unit : kUsualDrawingUnits)
+    sizes.push_back(sizeText(metresPer(unit) * extent->size()) + " in " + std::string(nameOf(unit)));
+  return "It measures " + number(extent->size().x(), 2) + " by " + number(extent->size().y(), 2) +
+         " drawing units: " + listed(sizes) + ".";
+}
+
+Result<RecognisedRoom> recogniseDrawing(const DxfDrawing& drawing, const DxfChoices& choices) {
+  const auto unit = unitOf(drawing, choices);
+  if (!unit) return tl::unexpected(unit.error());
+  const double scale = metresPer(*unit);
+  const auto found = findRooms(drawing, choices, scale);
+  if (!found) return tl::unexpected(found.error());
+
+  RecognisedRoom result;
+  result.notes = {unitNote(drawing, *unit), found->note};
+  const JoinedRoom& floor = found->joined.rooms.front();
+  noteSize(floor, result.notes);
+  noteOtherRooms(found->joined, result.notes);
+  const Vec2 shift = shiftFor(floor.ring);
+  if (!shift.isZero())
+    result.notes.push_back("The room lies far from the drawing's origin and was moved by " +
+                           number(shift.x(), 3) + ", " + number(shift.y(), 3) + " m.");
+  auto room = roomWith(found->joined, drawing, scale, shift, result.notes);
+  if (!room) return tl::unexpected(room.error());
+  result.room = std::move(*room);
+  if (!floor.inside.empty())
+    result.notes.push_back(
+        std::to_string(floor.inside.size()) +
+        " closed outlines stand free in the room: columns, perhaps. Place them as fixtures.");
+  result.notes.push_back("A plan tells no heights: measure the ceiling, sills and openings.");
+  result.skipped = skippedSentences(drawing);
+  result.skipped.insert(result.skipped.end(), drawing.notes.begin(), drawing.notes.end());
+  return result;
+}
+
+}  // namespace baywright

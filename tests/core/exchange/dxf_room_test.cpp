@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "exchange/dxf_room.h"
+
+#include <gtest/gtest.h>
+
+#include "dxf_drawings.h"
+#include "exchange/dxf_layers.h"
+#include "exchange/dxf_names.h"
+#include "job/room_geometry.h"
+
+namespace baywright {
+namespace {
+
+DxfDrawing drawn(const std::vector<std::pair<std::string, std::vector<Vec2>>>& closedOutlines,
+                 DrawingUnit unit = DrawingUnit::Metres) {
+  DxfDrawing drawing;
+  drawing.unit = unit;
+  for (const auto& [layer, points] : closedOutlines) {
+    auto index = layerNamed(drawing, layer);
+    if (!index) {
+      index = static_cast<int>(drawing.layers.size());
+      drawing.layers.push_back({layer});
+    }
+    DxfCurve curve;
+    curve.kind = "LWPOLYLINE";
+    curve.layer = *index;
+    curve.closed = true;
+    curve.points = points;
+    drawing.curves.push_back(curve);
+  }
+  return drawing;
+}
+
+std::vector<Vec2> rectangle(double x0, double y0, double x1, double y1) {
+  return {{x0, y0}, {x1, y0}, {x1, y1}, {x0, y1}};
+}
+
+bool mentions(const std::vector<std::string>& sentences, const std::string& words) {
+  for (const std::string& sentence : sentences)
+    if (sentence.find(words) != std::string::npos) return true;
+  return false;
+}
+
+TEST(DxfRoom, AsksForTheUnitAndShowsWhatEachWouldMean) {
+  const auto room =
+      recogniseDrawing(drawn({{"WALL", rectangle(0, 0, 240, 180)}}, DrawingUnit::NotStated), {});
+  ASSERT_FALSE(room);
+  EXPECT_NE(room.error().what.find("0.24 by 0.18 m in millimetres"), std::string::npos)
+      << room.error().sentence();
+  EXPECT_NE(room.error().what.find("6.10 by 4.57 m in inches"), std::string::npos);
+  EXPECT_NE(room.error().next.find("mm, cm, m, in or ft"), std::string::npos);
+}
+
+TEST(DxfRoom, TakesTheUnitThatIsTyped) {
+  const auto drawing = drawn({{"WALL", rectangle(0, 0, 240, 180)}}, DrawingUnit::Millimetres);
+  DxfChoices choices;
+  EXPECT_FALSE(recogniseDrawing(drawing, choices));  // 24 cm are no room
+  choices.unit = DrawingUnit::Inches;
+  const auto room = recogniseDrawing(drawing, choices);
+  ASSERT_TRUE(room) << room.error().sentence();
+  EXPECT_NEAR(floorArea(room->room), 240 * 180 * 0.0254 * 0.0254, 1e-9);
+  EXPECT_TRUE(mentions(room->notes, "although the drawing states millimetres")) << room->notes[0];
+}
+
+TEST(DxfRoom, TakesLayersNamedAfterWalls) {
+  const auto drawing = drawn({{"Rahmen", rectangle(-5, -5, 20, 20)},
+                              {"Außenwände", rectangle(0, 0, 6, 4)},
+                              {"0", rectangle(-1, -1, 12, 12)}});
+  const auto room = recogniseDrawing(drawing, {});
+  ASSERT_TRUE(room) << room.error().sentence();
+  EXPECT_NEAR(floorArea(room->room), 24, 1e-9);
+  EXPECT_TRUE(mentions(room->notes, "\"wände\""));
+
+  DxfChoices other;
+  other.layers = {"0"};
+  EXPECT_NEAR(floorArea(recogniseDrawing(drawing, other)->room), 169, 1e-9);
+  other.layers = {"Nonsense"};
+  const auto refused = recogniseDrawing(drawing, other);
+  ASSERT_FALSE(refused);
+  EXPECT_NE(refused.error().next.find("Rahmen"), std::string::npos);
+}
+
+TEST(DxfRoom, TakesWhatIsNotNamedOtherwiseWhereNoLayerIsNamedAfterWalls) {
+  const auto drawing = drawn({{"BORDER", rectangle(-5, -5, 20, 20)}, {"0", rectangle(0, 0, 6, 4)}});
+  EXPECT_NEAR(floorArea(recogniseDrawing(drawing, {})->room), 24, 1e-9);
+}
+
+TEST(DxfRoom, GivesCornersADrawingsAccuracy) {
+  const auto room = recogniseDrawing(drawn({{"WALL", rectangle(0, 0, 6, 4)}}), {});
+  ASSERT_TRUE(room);
+  ASSERT_EQ(room->room.walls.size(), 4u);
+  EXPECT_EQ(room->room.walls[0].name, "A");
+  // The length of a wall is as uncertain as one read off a drawing: both its corners share in that.
+  const double sigma = instrumentSigma(Instrument::Drawing, 6);
+  const auto line = wallLines(room->room)[0];
+  const double both =
+      combinedSigma(line.startCovariance.sigmaAlong(line.along), line.endCovariance.sigmaAlong(line.along));
+  EXPECT_NEAR(both, sigma, 1e-12);
+  ASSERT_EQ(room->room.ceiling.size(), 1u);
+  EXPECT_FALSE(room->room.ceiling[0].height.known);
+}
+
+TEST(DxfRoom, MovesARoomThatIsFarAway) {
+  const auto room =
+      recogniseDrawing(drawn({{"WALL", rectangle(500'000, 4'000'000, 500'006, 4'000'004)}}), {});
+  ASSERT_TRUE(room) << room.error().sentence();
+  EXPECT_NEAR(room->room.walls[0].start.norm(), 0, 1e-6);
+  EXPECT_NEAR(floorArea(room->room), 24, 1e-4);
+  EXPECT_TRUE(mentions(room->notes, "-500000.000") || mentions(room->notes, "−500000.000"));
+}
+
+TEST(DxfRoom, IgnoresLayersThatAreNotShown) {
+  auto drawing = drawn({{"WALL", rectangle(0, 0, 6, 4)}, {"WALL OLD", rectangle(-1, -1, 9, 9)}});
+  drawing.layers[1].frozen = true;
+  drawing.curves[1].hidden = true;
+  EXPECT_NEAR(floorArea(recogniseDrawing(drawing, {})->room), 24, 1e-9);
+  const auto views = viewLayers(drawing);
+  EXPECT_TRUE(views[0].suggested);
+  EXPECT_FALSE(views[1].suggested);
+  EXPECT_EQ(views[1].reason, "It is frozen in the drawing.");
+}
+
+TEST(DxfRoom, RefusesADrawingWithoutLines) {
+  EXPECT_FALSE(recogniseDrawing(drawn({}), {}));
+  EXPECT_FALSE(recogniseDrawing({}, {}));
+}
+
+TEST(DxfRoom, HintsAtLayersByNamesInManyLanguages) {
+  using detail::hintOf;
+  using detail::NameHint;
+  for (const char* name :
+       {"A-WALL", "Walls_ext", "WÄNDE", "MURS", "Muros", "Pareti", "СТЕНЫ", "ŚCIANY", "墙体", "VEGG"})
+    EXPECT_TRUE(hintOf(name) && hintOf(name)->hint == NameHint::Wall) << name;
+  EXPECT_EQ(hintOf("TÜREN")->hint, NameHint::Door);
+  EXPECT_EQ(hintOf("A-GLAZ")->hint, NameHint::Window);
+  EXPECT_EQ(hintOf("A-WALL-PATT")->hint, NameHint::NotBuilt);
+  EXPECT_FALSE(hintOf("0"));
+  EXPECT_FALSE(hintOf("\xFF\xFE broken"));
+}
+
+class MadeRooms : public testing::Test {
+ protected:
+  void SetUp() override {
+    if (!test::haveDrawings())
+      GTEST_SKIP() << "python3-ezdxf is not installed: no drawings by another writer.";
+  }
+};
+
+TEST_F(MadeRooms, ComeOutInMetres) {
+  const auto room = recogniseDrawing(*readDxf(test::madeDrawing("room_mm")), {});
+  ASSERT_TRUE(room) << room.error().sentence();
+  EXPECT_EQ(room->room.walls.size(), 6u);
+  EXPECT_NEAR(floorArea(room->room), 6.4 * 7.4 - 1.2 * 3.2, 1e-9);
+  EXPECT_TRUE(mentions(room->skipped, "1 HATCH"));
+
+  DxfChoices inches;
+  inches.unit = DrawingUnit::Inches;
+  const auto small = recogniseDrawing(*readDxf(test::madeDrawing("room_inches")), inches);
+  ASSERT_TRUE(small) << small.error().sentence();
+  EXPECT_NEAR(floorArea(small->room), 240 * 180 * 0.0254 * 0.0254, 1e-9);
+}
+
+TEST_F(MadeRooms, HaveTheirDoors) {
+  const auto room = recogniseDrawing(*readDxf(test::madeDrawing("double_walls")), {});
+  ASSERT_TRUE(room) << room.error().sentence();
+  EXPECT_NEAR(floorArea(room->room), 20, 1e-9);
+  ASSERT_EQ(room->room.openings.size(), 2u);
+  const bool doorFirst = room->room.openings[0].kind == OpeningKind::HingedDoor;
+  const Opening& door = room->room.openings[doorFirst ? 0 : 1];
+  const Opening& wide = room->room.openings[doorFirst ? 1 : 0];
+  EXPECT_EQ(door.kind, OpeningKind::HingedDoor);
+  EXPECT_NEAR(door.width.value, 0.9, 1e-9);
+  EXPECT_EQ(door.swing, LeafSwing::IntoRoom);
+  const auto place = openingPlace(room->room, door.id);
+  ASSERT_TRUE(place);
+  // The hinge is at (1, 0): where the opening starts on the wall that runs from (0, 0) to (5, 0).
+  EXPECT_NEAR((place->start - Vec2(1, 0)).norm(), 0, 1e-9);
+  EXPECT_EQ(door.hinge, HingeSide::Start);
+  EXPECT_EQ(wide.kind, OpeningKind::Passage);
+  EXPECT_NEAR(wide.width.value, 2.4, 1e-9);
+  EXPECT_NEAR(room->room.walls[0].thickness, 0.1, 0.01);
+}
+
+TEST_F(MadeRooms, FollowBulgedWalls) {
+  DxfDrawing drawing = *readDxf(test::madeDrawing("bulges"));
+  drawing.curves.resize(1);
+  const auto room = recogniseDrawing(drawing, {});
+  ASSERT_TRUE(room) << room.error().sentence();
+  // Sides 6 by 4; the bulge of 0.5 adds a segment outside, that of -0.3 takes one away. A segment's area is
+  // r^2 (a - sin a) / 2 with a = 4 atan(bulge), r = chord (1 + b^2) / (4 b).
+  const auto segment = [](double b) {
+    const double a = 4 * std::atan(b), r = 4 * (1 + b * b) / (4 * b);
+    return r * r * (a - std::sin(a)) / 2;
+  };
+  EXPECT_NEAR(floorArea(room->room), 24 + segment(0.5) - segment(0.3), 0.02);
+}
+
+}  // namespace
+}  // namespace baywright
