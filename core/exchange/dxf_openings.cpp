@@ -19,6 +19,7 @@ constexpr Range kLeaf{0.5, 1.4};
 constexpr Range kTurn{0.70, 2.27};
 // How exactly arcs, leaves and jambs meet on a drawing: the leaf is thick and often set back in its frame.
 constexpr double kMeets = 0.10;
+constexpr double kNarrowestOpening = 0.4;  // metres: nobody passes or looks out
 constexpr std::size_t kMostSwings = 1000;  // each is compared with every line
 
 struct Line {
@@ -180,18 +181,22 @@ void OpeningFinder::takeGap(const Segment2& gap) {
   constexpr double kOnLine = 0.02;
   const auto place = placeOnWall(room_, gap.a, gap.b, kOnLine);
   if (!place) return;
+  if (place->width < kNarrowestOpening) {
+    found.push_back({std::nullopt, "A gap of " + metresText(place->width) + " in wall " + place->wall.name +
+                                       " was closed as too narrow for an opening."});
+    return;
+  }
   const std::string where = metresText(place->width) + " wide in wall " + place->wall.name;
   if (const auto shut = swingAt(gap)) {
     Opening door = openingAt(*place, OpeningKind::HingedDoor);
     hang(door, *place, shut->swing->hinge, shut->swing->ends[1 - shut->end]);
-    found.openings.push_back(door);
-    found.notes.push_back("A hinged door " + where + ", by the arc that its leaf sweeps.");
+    found.push_back({door, "A hinged door " + where + ", by the arc that its leaf sweeps."});
   } else if (hasWindow(gap)) {
-    found.openings.push_back(openingAt(*place, OpeningKind::Window));
-    found.notes.push_back("A window " + where + ", by the name of its layer or block.");
+    found.push_back({openingAt(*place, OpeningKind::Window),
+                     "A window " + where + ", by the name of its layer or block."});
   } else {
-    found.openings.push_back(openingAt(*place, OpeningKind::Passage));
-    found.notes.push_back("An opening " + where + ": say what closes it, if anything does.");
+    found.push_back({openingAt(*place, OpeningKind::Passage),
+                     "An opening " + where + ": say what closes it, if anything does."});
   }
 }
 
@@ -205,9 +210,8 @@ void OpeningFinder::takeSwing(std::size_t index) {
   used_[index] = true;
   Opening door = openingAt(*place, OpeningKind::HingedDoor);
   hang(door, *place, swing.hinge, swing.ends[1 - shut]);
-  found.openings.push_back(door);
-  found.notes.push_back("A hinged door " + metresText(place->width) + " wide in wall " + place->wall.name +
-                        ", by its leaf and arc; the wall is drawn unbroken there.");
+  found.push_back({door, "A hinged door " + metresText(place->width) + " wide in wall " + place->wall.name +
+                             ", by its leaf and arc; the wall is drawn unbroken there."});
 }
 
 }  // namespace

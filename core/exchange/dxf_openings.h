@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -32,11 +33,12 @@ std::vector<bool> drawnDoors(const DxfDrawing& drawing, const std::vector<DoorSw
 /// shuts against an unbroken wall. A gap with a swing is a hinged door with its hinge and direction; one that
 /// lines of a layer or block named after windows fill is a window; others are passages until somebody says
 /// what they are. Sills and heights are not measured. `shift` was added to the drawing's metres.
-/// One note a decision is added to `notes`.
-struct FoundOpenings {
-  std::vector<Opening> openings;
-  std::vector<std::string> notes;
+/// Gaps too narrow for an opening are only noted.
+struct FoundOpening {
+  std::optional<Opening> opening;
+  std::string note;
 };
+using FoundOpenings = std::vector<FoundOpening>;
 FoundOpenings openingsOf(const Room& room, const JoinedRoom& joined, double wallThickness,
                          const DxfDrawing& drawing, double metresPerUnit, const Vec2& shift);
 

@@ -213,12 +213,14 @@ Result<Room> roomWith(const JoinedLines& joined, const DxfDrawing& drawing, doub
   if (!job) return tl::unexpected(job.error());
   if (joined.wallThickness > 0)
     for (Wall& wall : job->room.walls) wall.thickness = joined.wallThickness;
-  const auto found = detail::openingsOf(job->room, floor, joined.wallThickness, drawing, scale, shift);
-  for (std::size_t i = 0; i < found.openings.size(); ++i) {
-    auto with = addOpening(*job, found.openings[i]);
-    if (!with) continue;
-    *job = std::move(*with);
-    notes.push_back(found.notes[i]);
+  for (const auto& [opening, note] :
+       detail::openingsOf(job->room, floor, joined.wallThickness, drawing, scale, shift)) {
+    if (opening) {
+      auto with = addOpening(*job, *opening);
+      if (!with) continue;
+      *job = std::move(*with);
+    }
+    notes.push_back(note);
   }
   return job->room;
 }

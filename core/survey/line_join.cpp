@@ -79,13 +79,16 @@ bool mayBeRoom(const GraphFace& face) {
   return !detail::isMasonry(face) && face.area >= kSmallestRoom;
 }
 
-// True when a piece that lies in the face holds masonry and rooms: a house in the frame of its sheet.
+// True when a piece that lies in the face holds several rooms, or masonry and a room: a house in the frame of
+// its sheet. One closed outline alone may as well be a table.
 bool holdsHouse(const GraphFace& face, const std::vector<GraphFace>& faces) {
   return std::any_of(face.parts.begin(), face.parts.end(), [&](int part) {
     const auto inPart = [&](auto test) {
       return std::any_of(faces.begin(), faces.end(),
                          [&](const GraphFace& f) { return f.part == part && test(f); });
     };
+    const auto isRoomInPart = [&](const GraphFace& f) { return f.part == part && mayBeRoom(f); };
+    if (std::count_if(faces.begin(), faces.end(), isRoomInPart) > 1) return true;
     // The inner faces of closed double walls are a piece of their own within the masonry.
     return inPart([](const GraphFace& f) { return detail::isMasonry(f) && !f.parts.empty(); }) ||
            (inPart(detail::isMasonry) && inPart(mayBeRoom));

@@ -113,6 +113,16 @@ TEST(LineJoin, PassesOverTheFrameOfTheSheet) {
   expectRing(solid->rooms[0].ring, rectangle(0, 0, 6, 4));
 }
 
+TEST(LineJoin, PassesOverAPlotsBorder) {
+  const auto joined = joinLines(
+      {closed(rectangle(-9, -9, 20, 20)) + closed(rectangle(0, 0, 8, 4)) + chain({{5, 0}, {5, 4}})});
+  ASSERT_TRUE(joined);
+  EXPECT_NEAR(joined->rooms[0].area, 20, 1e-9);
+  const auto table = joinLines({closed(rectangle(0, 0, 8, 6)) + closed(rectangle(2, 2, 4.7, 3.5))});
+  ASSERT_TRUE(table);
+  EXPECT_NEAR(table->rooms[0].area, 48, 1e-9);
+}
+
 TEST(LineJoin, BridgesAGapInASingleLine) {
   const auto joined = joinLines({chain({{2, 0}, {0, 0}, {0, 4}, {6, 4}, {6, 0}, {2.9, 0}})});
   ASSERT_TRUE(joined) << joined.error().sentence();
