@@ -1,0 +1,422 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "survey/measuring_list.h"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+#include <cmath>
+#include <map>
+
+#include "job/limits.h"
+#include "survey/adjustment.h"
+#include "survey/csv_rows.h"
+#include "units/angle_text.h"
+#include "units/length_text.h"
+#include "units/number_text.h"
+
+namespace baywright {
+namespace {
+
+enum class RowKind { Unit, Corners, Reading, Opening };
+
+struct KindName {
+  std::string_view name;
+  RowKind row;
+  MeasurementKind measurement = MeasurementKind::WallLength;
+  OpeningKind opening = OpeningKind::HingedDoor;
+};
+
+constexpr std::array kKinds = {
+    KindName{"unit", RowKind::Unit},
+    KindName{"corners", RowKind::Corners},
+    KindName{"wall", RowKind::Reading, MeasurementKind::WallLength},
+    KindName{"diagonal", RowKind::Reading, MeasurementKind::Diagonal},
+    KindName{"angle", RowKind::Reading, MeasurementKind::Angle},
+    KindName{"offset", RowKind::Reading, MeasurementKind::Offset},
+    KindName{"ceiling", RowKind::Reading, MeasurementKind::CeilingHeight},
+    KindName{"door", RowKind::Opening, {}, OpeningKind::HingedDoor},
+    KindName{"garage door", RowKind::Opening, {}, OpeningKind::SectionalDoor},
+    KindName{"window", RowKind::Opening, {}, OpeningKind::Window},
+    KindName{"passage", RowKind::Opening, {}, OpeningKind::Passage},
+};
+
+constexpr std::array<std::string_view, 10> kColumns = {"kind", "from",  "to",     "at",  "x",
+                                                       "y",    "value", "height", "how", "note"};
+
+struct InstrumentName {
+  std::string_view name;
+  Instrument how;
+};
+constexpr std::array kInstruments = {
+    InstrumentName{"tape", Instrument::Tape}, InstrumentName{"laser", Instrument::Laser},
+    InstrumentName{"drawing", Instrument::Drawing}, InstrumentName{"scan", Instrument::Scan},
+    InstrumentName{"guess", Instrument::Guess}};
+
+std::string lower(std::string_view text) {
+  std::string result(text);
+  for (char& c : result) c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+  return result;
+}
+
+template <class Table>
+std::string namesOf(const Table& table) {
+  std::string names;
+  for (const auto& entry : table) names += (names.empty() ? "" : ", ") + std::string(entry.name);
+  return names;
+}
+
+/// A row whose fields are asked for by column.
+class Row {
+ public:
+  Row(const CsvRow& row, const std::map<std::string, std::size_t>& columns) : row_(row), columns_(columns) {}
+
+  std::string field(const std::string& column) const {
+    const auto found = columns_.find(column);
+    if (found == columns_.end() || found->second >= row_.fields.size()) return {};
+    return row_.fields[found->second];
+  }
+  std::string where(const std::string& column) const {
+    return "line " + std::to_string(row_.line) + ", column " + column;
+  }
+  std::string where() const { return "line " + std::to_string(row_.line); }
+
+ private:
+  const CsvRow& row_;
+  const std::map<std::string, std::size_t>& columns_;
+};
+
+/// True for a comma that could part thousands: exactly three digits to its right, and no other comma.
+bool isAmbiguousComma(std::string_view text) {
+  const auto comma = text.find(',');
+  if (comma == std::string_view::npos || text.find(',', comma + 1) != std::string_view::npos) return false;
+  std::size_t digits = 0;
+  while (comma + 1 + digits < text.size() &&
+         std::isdigit(static_cast<unsigned char>(text[comma + 1 + digits])))
+    ++digits;
+  return digits == 3;
+}
+
+bool hasUnit(std::string_view text) {
+  return text.find_first_not_of("0123456789.,+-/ ") != std::string_view::npos;
+}
+
+class Reader {
+ public:
+  explicit Reader(std::optional<UnitSystem> asked) : asked_(std::move(asked)) {}
+
+  Result<MeasuringList> read(const std::vector<CsvRow>& rows) {
+    if (rows.empty())
+      return fail("The list is empty.", {},
+                  "Its first line names the columns: kind,from,to,at,x,y,value,how.");
+    if (const auto ok = readHeader(rows.front()); !ok) return tl::unexpected(ok.error());
+    for (std::size_t i = 1; i < rows.size(); ++i)
+      if (const auto ok = readUnit(Row(rows[i], columns_)); !ok) return tl::unexpected(ok.error());
+    noteCommas(rows);
+    for (std::size_t i = 1; i < rows.size(); ++i) {
+      if (rows[i].fields.size() > rows.front().fields.size())
+        return fail("The row has " + std::to_string(rows[i].fields.size()) +
+                        " fields, but the header names " + std::to_string(rows.front().fields.size()) +
+                        " columns.",
+                    Row(rows[i], columns_).where(), "A comma inside a figure needs quotes: \"3,45 m\".");
+      if (const auto ok = readRow(Row(rows[i], columns_)); !ok) return tl::unexpected(ok.error());
+    }
+    return finished();
+  }
+
+ private:
+  Result<void> readHeader(const CsvRow& header) {
+    for (std::size_t i = 0; i < header.fields.size(); ++i) {
+      const std::string name = lower(header.fields[i]);
+      const std::string where = "line " + std::to_string(header.line) + ", field " + std::to_string(i + 1);
+      if (name.empty()) continue;
+      if (std::find(kColumns.begin(), kColumns.end(), name) == kColumns.end())
+        return fail("There is no column '" + header.fields[i].substr(0, 40) + "'.", where,
+                    "The columns are kind, from, to, at, x, y, value, height, how and note.");
+      if (!columns_.emplace(name, i).second)
+        return fail("The column '" + name + "' is named twice.", where, "Take one out.");
+    }
+    for (const char* needed : {"kind", "value"})
+      if (!columns_.contains(needed))
+        return fail(std::string("The column '") + needed + "' is missing.",
+                    "line " + std::to_string(header.line), "The first line names the columns.");
+    return {};
+  }
+
+  Result<void> readUnit(const Row& row) {
+    if (lower(row.field("kind")) != "unit") return {};
+    const auto unit = unitNamed(row.field("value"));
+    if (!unit)
+      return fail("There is no unit '" + row.field("value").substr(0, 40) + "'.", row.where("value"),
+                  "Write m, cm, mm, ft, ft-in or in.");
+    if (stated_ && *stated_ != *unit)
+      return fail("The list names two units.", row.where("value"),
+                  "Keep one, and write other units in figures.");
+    if (asked_ && asked_->length != *unit)
+      return fail("The list says that its figures are in " + lower(unitName(*unit)) + ", not in " +
+                      lower(unitName(asked_->length)) + ".",
+                  row.where("value"), "Take one of the two back.");
+    stated_ = *unit;
+    return {};
+  }
+
+  /// Whether some figure of the list has a decimal comma beyond doubt.
+  void noteCommas(const std::vector<CsvRow>& rows) {
+    for (std::size_t i = 1; i < rows.size(); ++i)
+      for (const char* column : {"x", "y", "value", "height"}) {
+        const std::string text = Row(rows[i], columns_).field(column);
+        hasDecimalCommas_ |= text.find(',') != std::string::npos && !isAmbiguousComma(text);
+      }
+  }
+
+  Result<void> readRow(const Row& row) {
+    const std::string kind = lower(row.field("kind"));
+    const auto found =
+        std::find_if(kKinds.begin(), kKinds.end(), [&](const KindName& k) { return k.name == kind; });
+    if (found == kKinds.end())
+      return fail(kind.empty() ? "The row has no kind." : "There is no kind '" + kind.substr(0, 40) + "'.",
+                  row.where("kind"), "The kinds are " + namesOf(kKinds) + ".");
+    switch (found->row) {
+      case RowKind::Unit:
+        return {};
+      case RowKind::Corners:
+        return readCorners(row);
+      case RowKind::Reading:
+        return readReading(row, found->measurement);
+      case RowKind::Opening:
+        break;
+    }
+    return readOpening(row, found->opening);
+  }
+
+  Result<void> readCorners(const Row& row) {
+    const auto count = parseNumber(row.field("value"), UnitSystem{});
+    if (!count || *count != std::floor(*count) || *count < 3 || *count > kMostSurveyCorners)
+      return fail("'" + row.field("value").substr(0, 40) + "' is no number of corners.", row.where("value"),
+                  "Write a whole number from 3 to " + std::to_string(kMostSurveyCorners) + ".");
+    statedCorners_ = static_cast<int>(*count);
+    return {};
+  }
+
+  Result<void> readReading(const Row& row, MeasurementKind kind) {
+    Measurement reading;
+    reading.kind = kind;
+    reading.note = row.field("note");
+    const bool isAngle = kind == MeasurementKind::Angle;
+    const bool isCeiling = kind == MeasurementKind::CeilingHeight;
+    const bool isDiagonal = kind == MeasurementKind::Diagonal;
+    const auto from = corner(row, "from", !isAngle && !isCeiling);
+    if (!from) return tl::unexpected(from.error());
+    const auto to = corner(row, "to", isDiagonal || kind == MeasurementKind::Offset);
+    if (!to) return tl::unexpected(to.error());
+    const auto at = corner(row, "at", isAngle);
+    if (!at) return tl::unexpected(at.error());
+    reading.from = *from;
+    reading.to = *to;
+    reading.at = *at;
+    const auto how = instrument(row);
+    if (!how) return tl::unexpected(how.error());
+    reading.how = *how;
+    const auto value = isAngle ? angle(row) : length(row, "value");
+    if (!value) return tl::unexpected(value.error());
+    reading.value = *value;
+    if (isCeiling) {
+      if (!limits::kCeilingHeight.contains(*value))
+        return fail("A ceiling height of " + row.field("value") + " is not to be believed.",
+                    row.where("value"),
+                    "It must lie between 1 m and 30 m. Does the figure have the right unit?");
+      if (const auto ok = readPlace(row, reading); !ok) return ok;
+    }
+    list_.readings.push_back(reading);
+    return {};
+  }
+
+  Result<void> readPlace(const Row& row, Measurement& reading) {
+    const bool hasPoint = !row.field("x").empty() || !row.field("y").empty();
+    if (reading.at && hasPoint)
+      return fail("The ceiling height has both a corner and a point.", row.where("at"),
+                  "Leave one of them out.");
+    if (reading.at) return {};
+    if (!hasPoint)
+      return fail("The ceiling height says no place.", row.where("x"),
+                  "Write x along wall A and y into the room, or a corner in column at.");
+    const auto x = length(row, "x");
+    if (!x) return tl::unexpected(x.error());
+    const auto y = length(row, "y");
+    if (!y) return tl::unexpected(y.error());
+    reading.position = {*x, *y};
+    return {};
+  }
+
+  Result<void> readOpening(const Row& row, OpeningKind kind) {
+    Opening opening;
+    opening.kind = kind;
+    opening.isExit = kind == OpeningKind::HingedDoor || kind == OpeningKind::Passage;
+    opening.name = row.field("note");
+    const auto wall = corner(row, "from", true);
+    if (!wall) return tl::unexpected(wall.error());
+    opening.wall = *wall;
+    const auto how = instrument(row);
+    if (!how) return tl::unexpected(how.error());
+    const auto set = [&](Dimension& dimension, const char* column, bool isNeeded) -> Result<void> {
+      if (!isNeeded && row.field(column).empty()) return {};
+      const auto value = length(row, column);
+      if (!value) return tl::unexpected(value.error());
+      dimension = {*value, *how, true};
+      return {};
+    };
+    opening.height.known = false;
+    if (const auto ok = set(opening.offset, "x", true); !ok) return ok;
+    if (const auto ok = set(opening.width, "value", true); !ok) return ok;
+    if (const auto ok = set(opening.sill, "y", false); !ok) return ok;
+    if (const auto ok = set(opening.height, "height", false); !ok) return ok;
+    if (!limits::kOpeningSize.contains(opening.width.value))
+      return fail("A width of " + row.field("value") + " is no opening's.", row.where("value"),
+                  "It must lie between 100 mm and 30 m.");
+    list_.openings.push_back(opening);
+    return {};
+  }
+
+  Result<Id> corner(const Row& row, const char* column, bool isNeeded) {
+    const std::string text = row.field(column);
+    if (text.empty()) {
+      if (!isNeeded) return Id{};
+      return fail("The row does not say which corner or wall it belongs to.", row.where(column),
+                  "Write its letter.");
+    }
+    int number = 0;
+    for (const char c : text) {
+      const int letter = std::toupper(static_cast<unsigned char>(c)) - 'A';
+      if (letter < 0 || letter > 25 || number > kMostSurveyCorners)
+        return fail(
+            "'" + text.substr(0, 40) + "' is no corner's letter.", row.where(column),
+            "Corners are A to Z, then AA, AB and so on, " + std::to_string(kMostSurveyCorners) + " at most.");
+      number = number * 26 + letter + 1;
+    }
+    if (number > kMostSurveyCorners)
+      return fail("There are at most " + std::to_string(kMostSurveyCorners) + " corners.", row.where(column),
+                  "Bring a drawing or a scan of a room with more.");
+    corners_ = std::max(corners_, number);
+    return Id{static_cast<std::uint32_t>(number)};  // walls get the ids 1, 2, ...
+  }
+
+  Result<Instrument> instrument(const Row& row) const {
+    const std::string text = lower(row.field("how"));
+    if (text.empty()) return Instrument::Tape;
+    for (const InstrumentName& entry : kInstruments)
+      if (entry.name == text) return entry.how;
+    return fail("There is no way to measure called '" + text.substr(0, 40) + "'.", row.where("how"),
+                "Write " + namesOf(kInstruments) + ".");
+  }
+
+  Result<double> angle(const Row& row) const {
+    const auto units = unitsFor(row, "value");
+    if (!units) return tl::unexpected(units.error());
+    const auto value = parseAngle(row.field("value"), *units);
+    if (!value) return tl::unexpected(placed(value.error(), row, "value"));
+    if (!(*value > 0) || *value >= 2 * kPi)
+      return fail("An angle must lie between 0 and 360 degrees.", row.where("value"), "Read it again.");
+    return *value;
+  }
+
+  Result<double> length(const Row& row, const char* column) {
+    const std::string text = row.field(column);
+    if (text.empty())
+      return fail("The figure is missing.", row.where(column), "Write it, or take the row out.");
+    auto units = unitsFor(row, column);
+    if (!units) return tl::unexpected(units.error());
+    if (!hasUnit(text) && !stated_ && !asked_)
+      return fail(
+          "'" + text.substr(0, 40) + "' has no unit, and the list says none.", row.where(column),
+          "Add a row 'unit' with m, cm, mm, ft, ft-in or in as its value, or give the unit beside the "
+          "list.");
+    const auto value = parseLength(text, *units);
+    if (!value) return tl::unexpected(placed(value.error(), row, column));
+    return *value;
+  }
+
+  Result<UnitSystem> unitsFor(const Row& row, const char* column) const {
+    UnitSystem units = asked_.value_or(UnitSystem{});
+    if (stated_) units.length = *stated_;
+    const std::string text = row.field(column);
+    const bool hasComma = text.find(',') != std::string::npos;
+    if (hasComma && isAmbiguousComma(text) && !hasDecimalCommas_)
+      return fail("'" + text.substr(0, 40) + "' could be meant in two ways.", row.where(column),
+                  "Write it with a decimal point, and thousands without a mark.");
+    units.decimal = hasComma ? ',' : '.';
+    return units;
+  }
+
+  static Problem placed(Problem problem, const Row& row, const char* column) {
+    problem.where = row.where(column) + (problem.where.empty() ? "" : ", " + problem.where);
+    return problem;
+  }
+
+  Result<MeasuringList> finished() {
+    const int corners = std::max(corners_, statedCorners_);
+    if (corners < 3)
+      return fail("The list names fewer than three corners.", {}, "Add a row for each wall of the room.");
+    if (statedCorners_ > 0 && corners_ > statedCorners_)
+      return fail("The list says " + std::to_string(statedCorners_) + " corners but names corner " +
+                      cornerLetters(corners_ - 1) + ".",
+                  {}, "Correct one of the two.");
+    for (int i = 0; i < corners; ++i) {
+      Wall wall;
+      wall.id = Id{++list_.lastId};
+      wall.name = cornerLetters(i);
+      list_.walls.push_back(wall);
+    }
+    for (Measurement& reading : list_.readings) reading.id = Id{++list_.lastId};
+    for (Opening& opening : list_.openings) opening.id = Id{++list_.lastId};
+    if (asked_) list_.units = *asked_;
+    if (stated_) list_.units.length = *stated_;
+    list_.units.decimal = hasDecimalCommas_ ? ',' : '.';
+    return std::move(list_);
+  }
+
+  std::optional<UnitSystem> asked_;
+  std::optional<LengthUnit> stated_;
+  std::map<std::string, std::size_t> columns_;
+  MeasuringList list_;
+  bool hasDecimalCommas_ = false;
+  int corners_ = 0;
+  int statedCorners_ = 0;
+};
+
+}  // namespace
+
+std::optional<LengthUnit> unitNamed(std::string_view name) {
+  static const std::map<std::string, LengthUnit> names = {{"m", LengthUnit::Metres},
+                                                          {"metre", LengthUnit::Metres},
+                                                          {"metres", LengthUnit::Metres},
+                                                          {"meter", LengthUnit::Metres},
+                                                          {"meters", LengthUnit::Metres},
+                                                          {"cm", LengthUnit::Centimetres},
+                                                          {"mm", LengthUnit::Millimetres},
+                                                          {"ft", LengthUnit::DecimalFeet},
+                                                          {"feet", LengthUnit::DecimalFeet},
+                                                          {"ft-in", LengthUnit::FeetInches},
+                                                          {"in", LengthUnit::Inches},
+                                                          {"inch", LengthUnit::Inches},
+                                                          {"inches", LengthUnit::Inches},
+                                                          {"centimetres", LengthUnit::Centimetres},
+                                                          {"centimeters", LengthUnit::Centimetres},
+                                                          {"millimetres", LengthUnit::Millimetres},
+                                                          {"millimeters", LengthUnit::Millimetres}};
+  const auto found = names.find(lower(name));
+  return found == names.end() ? std::nullopt : std::optional(found->second);
+}
+
+std::string cornerLetters(int corner) {
+  std::string letters;
+  for (int rest = corner + 1; rest > 0; rest = (rest - 1) / 26)
+    letters.insert(letters.begin(), static_cast<char>('A' + (rest - 1) % 26));
+  return letters;
+}
+
+Result<MeasuringList> readMeasuringList(std::string_view text, std::optional<UnitSystem> asked) {
+  const auto rows = csvRows(text);
+  if (!rows) return tl::unexpected(rows.error());
+  return Reader(std::move(asked)).read(*rows);
+}
+
+}  // namespace baywright

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/problem.h"
+#include "job/job.h"
+
+namespace baywright {
+
+/// What a fitter wrote down in a room, as a table (CSV) that any spreadsheet or editor makes. One reading a
+/// row, in any order, as read. The first row names the columns; all but `kind` and `value` may be missing,
+/// and their order is free. Fields are parted by commas, semicolons or tabs; lines that begin with # are
+/// remarks.
+///
+///     kind,from,to,at,x,y,value,height,how,note
+///     unit,,,,,,m,,,                             what a figure without unit is in: m cm mm ft ft-in in
+///     wall,A,,,,,6.012,,laser,                   wall A runs from corner A to corner B
+///     diagonal,A,C,,,,"23' 8 1/2""",,tape,       between two corners; a unit in a figure always wins
+///     angle,,,D,,,90.2,,,                        at corner D between its walls, on the room's side; degrees
+///     angle,A,C,D,,,44.5,,,                      at corner D between corners A and C
+///     offset,A,E,,,,"5,50 m",,,                  of corner E from the line of wall A
+///     ceiling,,,,1.2,3.0,2.41,,,                 floor to ceiling at x along wall A from corner A, y into
+///     the room ceiling,,,C,,,2.43,,,                      the same at corner C
+///     door,B,,,0.85,,0.90,2.03,,front door       in wall B, x from corner B to the opening, value its width
+///     window,C,,,1.10,0.95,1.20,1.10,,           y is the sill's height above the floor
+///     corners,,,,,,6,,,                          how many corners there are, if readings do not name the
+///     last
+///
+/// Walls and corners have letters, A to Z and then AA, AB and so on. Corner A is where wall A starts. They
+/// run counter-clockwise seen from above: walk along the walls with the wall at your right hand. Further
+/// kinds are `garage door` and `passage`. `how` is tape (also where it is empty), laser, drawing, scan or
+/// guess. A figure may have a decimal point or a decimal comma; a comma before exactly three digits is only
+/// believed where another figure of the list has a decimal comma too.
+struct MeasuringList {
+  std::vector<Wall> walls;  ///< lettered, all still at the origin
+  std::vector<Measurement>
+      readings;  ///< in the order of the list; a ceiling height at a corner names it in `at`
+  std::vector<Opening> openings;
+  UnitSystem units;          ///< of figures without unit; metres where the list needed none
+  std::uint32_t lastId = 0;  ///< ids of walls, readings and openings are 1 to this
+};
+
+/// `asked` is the unit that somebody named beside the list. Refused, with line and column: everything that
+/// csv_rows.h refuses; columns that are missing, unknown or named twice; rows with more fields than columns;
+/// kinds, corners, units and instruments that are not known; figures that are none or out of range; a figure
+/// without unit when neither the list nor `asked` says one, or when they differ; fewer than three corners,
+/// more than kMostSurveyCorners.
+Result<MeasuringList> readMeasuringList(std::string_view text, std::optional<UnitSystem> asked = {});
+
+/// The list as readMeasuringList reads it back, in metres to the tenth of a millimetre and degrees to the
+/// thousandth.
+std::string writeMeasuringList(const MeasuringList& list);
+
+/// The readings of a job as a list; its walls get letters in their order.
+MeasuringList measuringListOf(const Job& job);
+
+/// "m", "mm", "cm", "ft" (decimal feet), "ft-in", "in", and the words spelled out; nothing for others.
+std::optional<LengthUnit> unitNamed(std::string_view name);
+
+/// A, B, ... Z, AA, AB, ...
+std::string cornerLetters(int corner);
+
+}  // namespace baywright
