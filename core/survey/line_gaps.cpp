@@ -149,6 +149,7 @@ bool isMasonry(const GraphFace& face) {
 
 std::vector<LineGap> facingGaps(const LineGraph& graph, double tolerance, double widest) {
   const std::vector<WallEnd> ends = wallEnds(graph);
+  if (ends.size() > kMostWallEnds) return {};
   const double reach = widest * 1.1;
   std::vector<LineGap> gaps;
   std::vector<std::pair<std::size_t, std::size_t>> which;
@@ -191,8 +192,10 @@ int bridge(LineGraph& graph, const std::vector<GraphFace>& faces, const std::vec
 int bridgeToWalls(LineGraph& graph, const std::vector<GraphFace>& faces, double widest, double tolerance) {
   const ClosedRooms rooms{faces, partsOf(graph)};
   int added = 0;
-  for (const WallEnd& end : wallEnds(graph)) {
-    if (!end.loose) continue;
+  std::vector<WallEnd> ends = wallEnds(graph);
+  std::erase_if(ends, [](const WallEnd& end) { return !end.loose; });
+  if (ends.size() > kMostRays) return 0;
+  for (const WallEnd& end : ends) {
     const Hit hit = firstHit(graph, end, widest, tolerance);
     if (hit.edge < 0) continue;
     if (rooms.hold(end.place + 0.5 * hit.distance * end.way, end.node)) continue;

@@ -17,6 +17,10 @@ struct LineGap {
 /// A wall drawn as two lines is no thicker than this; a region as thin on the whole is masonry and no room.
 inline constexpr double kThickestWall = 0.5;
 
+/// A house has fewer ends of walls; more of them are hatches or scribbles, and nothing is bridged.
+inline constexpr std::size_t kMostWallEnds = 30'000;
+inline constexpr std::size_t kMostRays = 4'000;
+
 /// Gaps of at most `widest`, narrowest first, each end in one gap only for each way it faces. An end of a
 /// wall is a loose end, or the corner where one face turns round the wall's short end into the other.
 std::vector<LineGap> facingGaps(const LineGraph& graph, double tolerance, double widest);
