@@ -12,6 +12,7 @@
 #include "flight/danger_zone.h"
 #include "flight/fan.h"
 #include "flight/rebound.h"
+#include "flight/shot_figures.h"
 #include "geometry/frames.h"
 #include "job/golfer.h"
 #include "optics/brightness.h"
@@ -64,7 +65,10 @@ struct BallZone {
   Hand hand = Hand::Right;
   Vec3 ball = Vec3::Zero();  ///< centre of the ball at rest
   Capture capture;
-  std::optional<double> heightAtScreen;  ///< of the mean shot's centre
+  Air air;
+  std::optional<ShotFigures> meanShot;
+  std::optional<double> heightAtScreen;    ///< of the mean shot's centre
+  std::optional<double> highShotAtScreen;  ///< of a shot two standard deviations higher
   std::vector<Vec2> window;  ///< captureWindow: (direction, launch angle) that cross the screen's face
   Fan fan;                   ///< shots within two standard deviations
   std::optional<ReboundSafety> rebound;

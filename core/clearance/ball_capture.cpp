@@ -94,10 +94,24 @@ void addFigures(CheckResult& result, const BallSetting& ball) {
     result.figures.push_back(
         {figureName({"ball", hand, "share", row.figure}), ball.zone.capture.of(row.meets), "1"});
   }
-  if (ball.zone.heightAtScreen) {
-    result.figures.push_back(
-        {figureName({"ball", hand, "height_at_screen"}), *ball.zone.heightAtScreen, "m"});
+  const auto add = [&](std::string_view name, double value, const char* unit) {
+    result.figures.push_back({figureName({"ball", hand, name}), value, unit});
+  };
+  add("air_density", ball.zone.air.density, "kg/m3");
+  if (ball.zone.heightAtScreen) add("height_at_screen", *ball.zone.heightAtScreen, "m");
+  if (ball.zone.highShotAtScreen) add("high_shot_at_screen", *ball.zone.highShotAtScreen, "m");
+  if (!ball.zone.meanShot) return;
+  const ShotFigures& shot = *ball.zone.meanShot;
+  if (shot.atScreen) {
+    add("time_to_screen", shot.atScreen->time, "s");
+    add("speed_at_screen", shot.atScreen->speed, "m/s");
+    add("energy_at_screen", shot.atScreen->energy, "J");
   }
+  add("carry", shot.carry, "m");
+  add("apex", shot.apex, "m");
+  add("flight_time", shot.time, "s");
+  add("landing_speed", shot.landingSpeed, "m/s");
+  add("landing_angle", shot.landingAngle, "rad");
 }
 
 }  // namespace

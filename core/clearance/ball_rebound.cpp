@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
+
 #include "clearance/checks.h"
 #include "clearance/quantities.h"
 #include "units/length_text.h"
@@ -47,13 +49,16 @@ CheckResult checkBallRebound(const CheckInput& input) {
                                  " from the screen.";
     finding.source = "restitution of the screen as entered, no published figure; limit as agreed in the job";
     result.findings.push_back(std::move(finding));
-    result.figures.push_back({figureName({"ball", hand, "rebound", "speed"}), worst.speedAtStrike, "m/s"});
-    result.figures.push_back({figureName({"ball", hand, "rebound", "reach"}), worst.reach, "m"});
-    result.figures.push_back({figureName({"ball", hand, "rebound", "energy"}), worst.energyIn, "J"});
-    if (safety.smallestDistance) {
-      result.figures.push_back(
-          {figureName({"ball", hand, "rebound", "smallest_distance"}), *safety.smallestDistance, "m"});
-    }
+    const auto add = [&](std::string_view name, double value, const char* unit) {
+      result.figures.push_back({figureName({"ball", hand, "rebound", name}), value, unit});
+    };
+    add("speed", worst.speedAtStrike, "m/s");
+    add("speed_after_screen", worst.velocityOut.norm(), "m/s");
+    add("landing", -worst.landing.x(), "m");
+    add("reach", worst.reach, "m");
+    add("past_strike_point", std::max(0.0, worst.reach - input.option.placement.strikeDistance), "m");
+    add("energy", worst.energyIn, "J");
+    if (safety.smallestDistance) add("smallest_distance", *safety.smallestDistance, "m");
   }
   return result;
 }

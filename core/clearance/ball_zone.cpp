@@ -64,7 +64,11 @@ BallSetting settingOf(const CaptureInput& input, Hand hand) {
     return setting;
   }
   setting.zone.capture = std::move(*capture);
-  setting.zone.heightAtScreen = heightAtScreen(input, input.shots.meanLaunch, input.shots.meanDirection);
+  const Shots& shots = input.shots;
+  setting.zone.heightAtScreen = heightAtScreen(input, shots.meanLaunch, shots.meanDirection);
+  setting.zone.highShotAtScreen =
+      heightAtScreen(input, shots.meanLaunch + kFanSigmas * shots.sigmaLaunch, shots.meanDirection);
+  setting.zone.air = input.surroundings.air;
   if (auto fan = fanOf(input, rangeOf(input.shots, kFanSigmas))) setting.zone.fan = std::move(*fan);
   return setting;
 }
@@ -72,10 +76,11 @@ BallSetting settingOf(const CaptureInput& input, Hand hand) {
 }  // namespace
 
 struct BallZoneMaker::Kept {
-  using Inputs = std::tuple<Frame, Screen, Vec3, Shots, double>;
+  using Inputs = std::tuple<Frame, Screen, Vec3, Shots, double, Air>;
 
   std::array<Memo<Inputs, Bounce>, 2> bounces;
   std::array<Memo<Inputs, std::vector<Vec2>>, 2> windows;
+  std::array<Memo<Inputs, std::optional<ShotFigures>>, 2> meanShots;
 };
 
 BallZoneMaker::BallZoneMaker() : kept_(std::make_unique<Kept>()) {}
@@ -94,9 +99,11 @@ std::vector<BallSetting> BallZoneMaker::make(const Job& job, std::span<const Roo
     input.ball = ballAtRest(option.kit.mat, option.placement, hand);
     input.shots = shotsFrom(job.requirements);
     input.obstacles = bodies;
+    input.surroundings = surroundingsFrom(job.requirements);
     BallSetting setting = settingOf(input, hand);
-    const Kept::Inputs inputs{input.frame, input.screen, input.ball, input.shots,
-                              job.requirements.reboundSpeed};
+    const Kept::Inputs inputs{
+        input.frame,           input.screen, input.ball, input.shots, job.requirements.reboundSpeed,
+        input.surroundings.air};
     const auto which = static_cast<std::size_t>(hand == Hand::Left);
     const Bounce& bounce = kept_->bounces[which].get(inputs, [&] {
       ReboundInput rebound;
@@ -104,12 +111,17 @@ std::vector<BallSetting> BallZoneMaker::make(const Job& job, std::span<const Roo
       rebound.screen = input.screen;
       rebound.ball = input.ball;
       rebound.shots = input.shots;
+      rebound.surroundings = input.surroundings;
       return bounceOf(rebound, hand, job.requirements.reboundSpeed);
     });
     setting.zone.rebound = bounce.rebound;
     setting.zone.danger = bounce.danger;
     setting.zone.window =
         kept_->windows[which].get(inputs, [&] { return captureWindow(input).value_or(std::vector<Vec2>()); });
+    setting.zone.meanShot = kept_->meanShots[which].get(inputs, [&]() -> std::optional<ShotFigures> {
+      const auto figures = shotFigures(input, input.shots.meanLaunch, input.shots.meanDirection);
+      return figures ? std::optional(*figures) : std::nullopt;
+    });
     settings.push_back(std::move(setting));
   }
   return settings;

@@ -47,6 +47,15 @@ Nearest nearestTo(const Polygon& zone, const Bystander& person) {
 
 CheckResult checkBystanderSafety(const CheckInput& input) {
   CheckResult result;
+  for (const BallSetting& ball : input.balls) {
+    if (!ball.zone.danger) continue;
+    const std::string_view hand = ball.zone.hand == Hand::Right ? "right" : "left";
+    const auto area = [](const Ring& ring) { return ring.size() < 3 ? 0.0 : std::abs(signedArea(ring)); };
+    result.figures.push_back(
+        {figureName({"ball", hand, "danger", "direct_area"}), area(ball.zone.danger->direct), "m2"});
+    result.figures.push_back(
+        {figureName({"ball", hand, "danger", "returning_area"}), area(ball.zone.danger->returning), "m2"});
+  }
   const std::vector<Zone> zones = zonesOf(input);
   if (zones.empty()) return result;
   const double sigma = std::hypot(kStandingSigma, input.option.placement.sigma);

@@ -44,6 +44,8 @@ void addMoving(CheckResult& result, const CheckInput& input, const Opening& open
   const auto worst = tightest(put, input.obstacles, inTheWay(input, opening.id));
   if (!worst) return;
   const RoomObstacle& obstacle = input.obstacles[worst->obstacle];
+  result.figures.push_back(
+      {figureName({"door", idText(opening.id), "opens", "margin"}), worst->margin.value, "m"});
   Finding finding = blank(opening.id, "opens", opening.name);
   finding.subjects.push_back(obstacle.id);
   finding.margin = worst->margin;
@@ -80,6 +82,8 @@ void addLeaf(CheckResult& result, const CheckInput& input, const Opening& openin
 void addSectional(CheckResult& result, const CheckInput& input, const Opening& opening) {
   const auto door = sectionalDoor(input.job.room, opening);
   if (!door || !door->open) return;
+  const Aabb3& hangs = door->open->bounds();
+  result.figures.push_back({figureName({"door", idText(opening.id), "open_underside"}), hangs.low.z(), "m"});
   PutBody put{*door->open};
   put.placeSigma = input.option.placement.sigma;
   put.ownSigma = std::hypot(openingSigma(input.job.room, opening), kTrackSigma);

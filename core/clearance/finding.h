@@ -51,7 +51,7 @@ inline Verdict verdictOf(Uncertain margin) {
 struct Quantity {
   std::string name;
   double value = 0;
-  std::string unit;  ///< "m", "m2", "rad", "1", "lx", "cd/m2", "m/s", "J", "px"
+  std::string unit;  ///< "m", "m2", "rad", "1", "s", "lx", "lm", "cd/m2", "m/s", "J", "kg/m3", "px"
 };
 
 }  // namespace baywright

@@ -78,6 +78,12 @@ CheckResult checkPictureBrightness(const CheckInput& input) {
   result.figures.push_back({"picture.mean_luminance", brightness.meanLuminance, "cd/m2"});
   result.figures.push_back({"picture.uniformity", brightness.uniformity, "1"});
   result.figures.push_back({"picture.contrast", brightness.contrast, "1"});
+  result.figures.push_back({"picture.contrast_lowest", brightness.contrastLowest, "1"});
+  result.figures.push_back({"picture.lumens_on_screen", brightness.lumensOnScreen, "lm"});
+  for (std::size_t i = 0; i < brightness.ninePoints.size(); ++i) {
+    result.figures.push_back(
+        {"picture.nine_points." + std::to_string(i + 1), brightness.ninePoints[i], "lx"});
+  }
   return result;
 }
 

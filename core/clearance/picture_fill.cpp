@@ -39,6 +39,9 @@ const std::array kAspects = {
     Aspect{"keystone", MarginUnit::Angle, [](const MountMargins& m) { return m.keystone; }, kMaker},
 };
 
+/// Of somebody at the strike point: a man of mean stature, standing (ANSUR II 2012).
+constexpr double kEyeHeight = 1.642;
+
 AimNeeds needsOf(const CheckInput& input) {
   return {input.job.requirements.coverage, input.job.requirements.spill};
 }
@@ -136,6 +139,9 @@ void addFigures(CheckResult& result, const CheckInput& input, const PictureZone&
   add("aspect_loss", p.aspectLoss, "1");
   add("keystone_across", p.keystoneAcross, "rad");
   add("keystone_up", p.keystoneUp, "rad");
+  add("edge_ratio_across", p.edgeRatioAcross, "1");
+  add("edge_ratio_up", p.edgeRatioUp, "1");
+  add("area", p.area, "m2");
   add("pixel_loss", zone.corners.pixelLoss, "1");
   add("light_loss", zone.corners.lightLoss, "1");
   constexpr std::array<std::string_view, 4> kCorners = {"top_left", "top_right", "bottom_right",
@@ -145,11 +151,20 @@ void addFigures(CheckResult& result, const CheckInput& input, const PictureZone&
         {figureName({"picture.corner", kCorners[i], "x"}), zone.corners.moves[i].x(), "px"});
     result.figures.push_back(
         {figureName({"picture.corner", kCorners[i], "y"}), zone.corners.moves[i].y(), "px"});
+    result.figures.push_back(
+        {figureName({"picture.on_screen", kCorners[i], "s"}), p.cornersOnScreen[i].x(), "m"});
+    result.figures.push_back(
+        {figureName({"picture.on_screen", kCorners[i], "t"}), p.cornersOnScreen[i].y(), "m"});
   }
   if (p.litOnPanel.empty()) return;
   const PixelSize pixel = pixelSize(p, p.litOnPanel);
   add("pixel_smallest", pixel.smallest, "m");
   add("pixel_largest", pixel.largest, "m");
+  const Placement& placement = input.option.placement;
+  const Vec3 eye = placement.strikePoint(Hand::Right) + Vec3(0, 0, kEyeHeight);
+  const Acuity acuity = acuityAt(p.face, pixel, eye);
+  add("pixel_angle", acuity.pixelAngle, "rad");
+  add("pixels_blend_from", acuity.finestDistance, "m");
 }
 
 }  // namespace

@@ -124,6 +124,8 @@ CheckResult checkProjectorMount(const CheckInput& input) {
     if (zone.farthest > 0) {
       result.figures.push_back({"mount.nearest", zone.nearest, "m"});
       result.figures.push_back({"mount.farthest", zone.farthest, "m"});
+      const double area = zone.region.size() < 3 ? 0 : std::abs(signedArea(zone.region));
+      result.figures.push_back({"mount.zone_area", area, "m2"});
     }
   }
   return result;

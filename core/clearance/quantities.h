@@ -10,36 +10,63 @@
 namespace baywright {
 
 /// Names of the figures in Assessment::quantities. They are promises: files and scripts read them. Ids are
-/// those of the job, as plain numbers; what is in <> stands for one. Metres, square metres, radians, m/s,
-/// joules, lux, cd/m2; shares are 0 to 1. A figure that has no value (no projector, no way to an exit) is
-/// left out.
+/// those of the job, as plain numbers; what is in <> stands for one. Shares are 0 to 1. A figure that has no
+/// value (no projector, no way to an exit) is left out.
 ///
-///   swing.<golfer>.<club>.highest | behind | toward_target | away | beyond_ball
-///                                 expected envelope: height above what the golfer stands on; reach from the
-///                                 ball to the golfer's side, toward the target, away from it, to the far
-///                                 side       m
-///   swing.<golfer>.<club>.bound.highest | ...  the same of the full-extension bound m
-///   swing.<golfer>.<club>.<category>.margin    tightest expected margin against one category: wall, window,
-///                                 ceiling, beam, duct, light, fan, column, opener, shelving, furniture,
-///                                 outlet, other, open_door, door_track, projector, mount, monitor, frame,
-///                                 bystander, scan m
-///   swing.<golfer>.<club>.<category>.bound_margin   the same of the full-extension bound m
-///   frame.above.margin | frame.beside.margin | frame.behind.margin | frame.inside.margin m
-///   ball.<hand>.share.screen | surround | side_fabric | roof_fabric | frame_tube | floor | obstacle |
-///   nothing
-///                                 where the stated shots end; <hand> is right or left 1
-///   ball.<hand>.height_at_screen  of the mean shot's centre m ball.<hand>.rebound.speed | reach | energy |
-///   smallest_distance          of the worst shot   m/s, m, J, m bystander.<bystander>.margin  from the place
-///   where nobody may be                                        m picture.throw_distance | width | height m
-///   picture.throw_ratio 1 picture.coverage | spill | aspect_loss | pixel_loss | light_loss 1
-///   picture.keystone_across | keystone_up rad picture.corner.<top_left | top_right | bottom_right |
-///   bottom_left>.x | y    moves typed into it         px picture.pixel_largest | pixel_smallest m
-///   picture.mean_illuminance      lx;  picture.mean_luminance  cd/m2;  picture.uniformity | contrast 1
-///   picture.obstruction           share of the picture that fixed things take 1
-///   picture.shadow.<golfer>.at_address | worst | mean 1 mount.nearest | farthest      distances from lens to
-///   screen that would work at the lens's height        m mount.drop                    from the ceiling to
-///   the lens                                              m way.<exit>.clear_width | opening_width m
-///   room.floor_area               m2
+/// Swing (golfer and club):
+/// - swing.<golfer>.<club>.highest, behind, toward_target, away, beyond_ball: m, expected envelope: height
+/// above
+///   what the golfer stands on; reach from the ball to the golfer's side, toward the target, away from it, to
+///   the far side. Each with .moment: of the swing, 0 address to 1 finish
+/// - swing.<golfer>.<club>.bound.highest, ...: the same of the full-extension bound
+/// - swing.<golfer>.<club>.<category>.margin, bound_margin: m, tightest against one category, of the expected
+/// swing
+///   and of the bound: wall, window, ceiling, beam, duct, light, fan, column, opener, shelving, furniture,
+///   outlet, other, open_door, door_track, projector, mount, monitor, frame, bystander, scan
+/// - swing.<golfer>.<club>.posture.hub_height, hub_to_ball, toes_to_ball, arm: m; spine_tilt, shaft_slope,
+///   plane_slope: rad, at address
+/// - swing.<golfer>.<club>.sigma_up, sigma_level: m, standard uncertainty of the envelope
+///
+/// Frame: frame.above.margin, frame.beside.margin, frame.behind.margin, frame.inside.margin: m;
+/// room.floor_area: m2
+///
+/// Ball (<hand> is right or left):
+/// - ball.<hand>.share.screen, surround, side_fabric, roof_fabric, frame_tube, floor, obstacle, nothing: 1,
+/// where
+///   the stated shots end
+/// - ball.<hand>.air_density: kg/m3, at the room's altitude
+/// - ball.<hand>.height_at_screen, high_shot_at_screen: m, of the mean shot's centre and of one two standard
+///   deviations higher; time_to_screen s, speed_at_screen m/s, energy_at_screen J
+/// - ball.<hand>.carry, apex: m, flight_time s, landing_speed m/s, landing_angle rad: of the mean shot
+/// outdoors
+/// - ball.<hand>.rebound.speed, speed_after_screen: m/s, of the worst shot back at the strike distance and
+/// just
+///   off the screen; landing, reach, past_strike_point: m, from the screen, from the screen, from the strike
+///   point; energy J; smallest_distance m, from ball to screen for the stated speed
+/// - ball.<hand>.danger.direct_area, returning_area: m2, where nobody may be
+/// - bystander.<bystander>.margin: m, from there
+///
+/// Picture:
+/// - picture.throw_distance, width, height m; area m2; throw_ratio, coverage, spill, aspect_loss, pixel_loss,
+///   light_loss 1
+/// - picture.keystone_across, keystone_up rad; edge_ratio_across, edge_ratio_up 1, longer over shorter edge
+/// - picture.on_screen.<corner>.s, t m, before corners are moved; <corner> is top_left, top_right,
+/// bottom_right or
+///   bottom_left; s to the right and t up from the screen's lower left corner
+/// - picture.corner.<corner>.x, y px, moves typed into the projector
+/// - picture.pixel_largest, pixel_smallest m; pixel_angle rad, of the largest from the strike point;
+///   pixels_blend_from m, the distance at which it takes up one minute of arc
+/// - picture.mean_illuminance lx, mean_luminance cd/m2, lumens_on_screen lm, uniformity, contrast,
+/// contrast_lowest
+///   1; picture.nine_points.<1 to 9> lx, row by row from the top left
+/// - picture.obstruction 1, share of the picture that fixed things take
+/// - picture.shadow.<golfer>.at_address, worst, mean 1
+/// - mount.nearest, farthest m, distances from lens to screen that would work at the lens's height; zone_area
+/// m2;
+///   drop m, from the ceiling to the lens
+///
+/// Doors: way.<exit>.clear_width, opening_width m; door.<opening>.opens.margin m;
+/// door.<opening>.open_underside m, of a sectional door under the ceiling
 std::string figureName(std::initializer_list<std::string_view> parts);
 
 /// "12" for an id inside a name.

@@ -77,14 +77,29 @@ void addOutside(CheckResult& result, const CheckInput& input) {
 void addFigures(CheckResult& result, const SwingSetting& setting) {
   const std::string swing = figureName({"swing", idText(setting.zone.golfer), idText(setting.zone.club)});
   const auto add = [&](const std::string& prefix, const EnvelopeFigures& figures) {
-    result.figures.push_back({prefix + ".highest", figures.highest.value, "m"});
-    result.figures.push_back({prefix + ".behind", figures.behindGolfer.value, "m"});
-    result.figures.push_back({prefix + ".toward_target", figures.towardTarget.value, "m"});
-    result.figures.push_back({prefix + ".away", figures.awayFromTarget.value, "m"});
-    result.figures.push_back({prefix + ".beyond_ball", figures.beyondBall.value, "m"});
+    const auto addExtreme = [&](const char* name, const Extreme& extreme) {
+      result.figures.push_back({prefix + name, extreme.value, "m"});
+      result.figures.push_back({prefix + name + ".moment", extreme.moment, "1"});
+    };
+    addExtreme(".highest", figures.highest);
+    addExtreme(".behind", figures.behindGolfer);
+    addExtreme(".toward_target", figures.towardTarget);
+    addExtreme(".away", figures.awayFromTarget);
+    addExtreme(".beyond_ball", figures.beyondBall);
   };
   add(swing, setting.zone.swing->expected.figures);
   add(swing + ".bound", setting.zone.swing->fullExtension.figures);
+  const SwingPath& path = setting.zone.swing->path;
+  const AddressPosture& posture = path.posture;
+  result.figures.push_back({swing + ".posture.hub_height", posture.hub.z(), "m"});
+  result.figures.push_back({swing + ".posture.hub_to_ball", -posture.hub.y(), "m"});
+  result.figures.push_back({swing + ".posture.toes_to_ball", posture.toesToBall(path.body), "m"});
+  result.figures.push_back({swing + ".posture.arm", posture.arm(), "m"});
+  result.figures.push_back({swing + ".posture.spine_tilt", posture.spineTilt, "rad"});
+  result.figures.push_back({swing + ".posture.shaft_slope", posture.shaftSlope, "rad"});
+  result.figures.push_back({swing + ".posture.plane_slope", posture.planeSlope, "rad"});
+  result.figures.push_back({swing + ".sigma_up", setting.zone.swing->expected.sigmaUp, "m"});
+  result.figures.push_back({swing + ".sigma_level", setting.zone.swing->expected.sigmaLevel, "m"});
 }
 
 }  // namespace

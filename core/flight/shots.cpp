@@ -6,10 +6,17 @@ namespace baywright {
 Shots shotsFrom(const Requirements& requirements) {
   Shots shots;
   shots.speed = requirements.ballSpeed;
+  shots.spin = requirements.ballSpin;
   shots.meanLaunch = requirements.meanLaunch;
   shots.sigmaLaunch = requirements.dispersionUp;
   shots.sigmaDirection = requirements.dispersionSide;
   return shots;
+}
+
+Surroundings surroundingsFrom(const Requirements& requirements) {
+  Surroundings surroundings;
+  if (const auto air = standardAir(requirements.altitude)) surroundings.air = *air;
+  return surroundings;
 }
 
 Vec3 ballAtRest(const Mat& mat, const Placement& placement, Hand hand) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "flight/ball.h"
+#include "flight/trajectory.h"
 #include "job/placement.h"
 #include "job/requirements.h"
 
@@ -21,6 +22,9 @@ struct Shots {
   bool operator==(const Shots&) const = default;
 };
 Shots shotsFrom(const Requirements& requirements);
+
+/// Standard air at the room's altitude; at sea level where that is out of range.
+Surroundings surroundingsFrom(const Requirements& requirements);
 
 /// Centre of the ball before it is struck, in the bay frame: on the mat, without a tee. A tee lifts it by up
 /// to about 0.05 m for a driver (common practice, no source), which raises where it arrives by as much.

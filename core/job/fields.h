@@ -286,6 +286,8 @@ void visitFields(Visit&& visit, ConstOrNot<Requirements> auto& wanted) {
   visit("wayWidth", wanted.wayWidth);
   visit("reboundSpeed", wanted.reboundSpeed);
   visit("ballSpeed", wanted.ballSpeed);
+  visit("ballSpin", wanted.ballSpin);
+  visit("altitude", wanted.altitude);
   visit("dispersionUp", wanted.dispersionUp);
   visit("dispersionSide", wanted.dispersionSide);
   visit("meanLaunch", wanted.meanLaunch);

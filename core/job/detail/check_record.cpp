@@ -28,6 +28,8 @@ void checkRequirements(ProblemList& problems, const Requirements& r) {
   problems.length("clear width of the way", r.wayWidth, clearance, where);
   problems.number("speed after rebound", r.reboundSpeed, {0, 100}, where);
   problems.number("ball speed", r.ballSpeed, {1, 150}, where);
+  problems.number("spin of the ball", r.ballSpin, {0, 1500}, where);
+  problems.number("altitude in metres", r.altitude, {-500, 6000}, where);
   problems.angle("dispersion upward", r.dispersionUp, {0, 1}, where);
   problems.angle("dispersion sideways", r.dispersionSide, {0, 1}, where);
   problems.angle("mean launch angle", r.meanLaunch, {-0.5, 1.5}, where);

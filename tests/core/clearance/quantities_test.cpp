@@ -15,7 +15,7 @@ TEST(FigureName, JoinsItsPartsWithDots) {
 }
 
 TEST(Figures, AreNumbersWithAKnownUnit) {
-  const std::set<std::string> units = {"m", "m2", "rad", "1", "lx", "cd/m2", "m/s", "J", "px"};
+  const std::set<std::string> units = {"m", "m2", "rad", "1", "s", "lx", "lm", "cd/m2", "m/s", "J", "kg/m3", "px"};
   const Assessment assessment = assess(roomyHall().withDoor("D", 2).withBystander({2, 2}).job());
   EXPECT_GT(assessment.quantities.size(), 40u);
   for (const Quantity& figure : assessment.quantities) {
