@@ -15,6 +15,10 @@ namespace {
 /// 95 % point of the chi-square distribution of one degree: explanations whose sums of squares differ by less
 /// are as good as each other.
 constexpr double kAsGood = 3.84;
+/// A room whose corners are off by less, in kSquareSigmas, is square; one is squarer than another when it is
+/// by this factor.
+constexpr double kSquare = 1.5;
+constexpr double kSquarerBy = 2;
 /// Noncentrality at which a two-sided test at 0.1 % finds an error with a chance of 80 %.
 constexpr double kDelta0 = 4.13;
 
@@ -67,13 +71,35 @@ std::vector<AdjustedReading> explanations(const SurveyAdjustment& adjustment) {
   return all;
 }
 
-SuspectReading suspectOf(const AdjustedReading& reading, const SurveyNetwork& network, const Ring& corners) {
+/// A suspect, and how far from square the corners are without it, in kSquareSigmas (root mean square).
+struct Weighed {
+  SuspectReading suspect;
+  double skew = std::numeric_limits<double>::infinity();
+};
+
+double skewOf(const SurveyAdjustment& adjustment) {
+  const Ring ring = adjustment.ring();
+  const std::size_t count = ring.size();
+  double sum = 0;
+  for (std::size_t i = 0; i < count; ++i) {
+    const Vec2 before = ring[i] - ring[(i + count - 1) % count];
+    const Vec2 after = ring[(i + 1) % count] - ring[i];
+    const double off = std::remainder(std::atan2(cross(before, after), before.dot(after)), kPi / 4);
+    sum += std::pow(off / kSquareSigma, 2) / static_cast<double>(count);
+  }
+  return std::sqrt(sum);
+}
+
+Weighed weighed(const AdjustedReading& reading, const SurveyNetwork& network, const Ring& corners) {
+  Weighed result;
   SuspectReading made{reading.reading,        reading.what,          isAngle(reading),
                       std::abs(reading.read), {reading.adjusted, 0}, 0,
                       reading.standardised};
   if (const Observation* observation = observationOf(network, reading.reading)) {
-    if (const auto rest = adjust(without(network, reading.reading), corners))
+    if (const auto rest = adjust(without(network, reading.reading), corners)) {
       made.probable = predicted(*observation, *rest);
+      result.skew = skewOf(*rest);
+    }
   } else {
     // Nothing was read there: where the residual stands without the assumption's own share.
     made.probable.value = reading.read + reading.residual / reading.redundancy;
@@ -81,6 +107,22 @@ SuspectReading suspectOf(const AdjustedReading& reading, const SurveyNetwork& ne
         reading.sigma * std::sqrt(std::max(1 - reading.redundancy, 0.0) / reading.redundancy);
   }
   made.error = made.read - made.probable.value;
+  result.suspect = made;
+  return result;
+}
+
+/// The suspects, and whether the first is the only one without which the room is square.
+Suspicion suspicionOf(std::vector<Weighed> all) {
+  Suspicion made;
+  const auto best = std::min_element(all.begin(), all.end(),
+                                     [](const Weighed& a, const Weighed& b) { return a.skew < b.skew; });
+  const auto isSquare = [](const Weighed& w) { return w.skew < kSquare; };
+  made.isSettledBySquareness =
+      all.size() > 1 && isSquare(*best) && std::none_of(all.begin(), all.end(), [&](const Weighed& other) {
+        return &other != &*best && other.skew < kSquarerBy * std::max(best->skew, kSquare);
+      });
+  if (made.isSettledBySquareness) std::rotate(all.begin(), best, best + 1);
+  for (Weighed& w : all) made.suspects.push_back(std::move(w.suspect));
   return made;
 }
 
@@ -96,8 +138,8 @@ std::string tooMuch(const SuspectReading& suspect) {
   return suspect.error > 0 ? "too long" : "too short";
 }
 
-std::string sentenceOf(const std::vector<SuspectReading>& suspects, bool isAssumedSquare,
-                       const UnitSystem& units) {
+std::string sentenceOf(const Suspicion& suspicion, bool isAssumedSquare, const UnitSystem& units) {
+  const std::vector<SuspectReading>& suspects = suspicion.suspects;
   if (suspects.size() == 1) {
     std::string text = oneText(suspects.front(), units);
     text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
@@ -107,6 +149,8 @@ std::string sentenceOf(const std::vector<SuspectReading>& suspects, bool isAssum
   std::string text = "The readings do not fit together, and cannot tell which of them is wrong: ";
   for (std::size_t i = 0; i < suspects.size(); ++i)
     text += (i == 0 ? "" : i + 1 == suspects.size() ? "; or " : "; ") + oneText(suspects[i], units);
+  if (suspicion.isSettledBySquareness)
+    return text + ". If the corners are square, it is " + suspects.front().what + ". Read them again.";
   if (isAssumedSquare) text += "; or the room is not square";
   return text + ". Read them again, or one diagonal more.";
 }
@@ -127,10 +171,10 @@ BlunderTest testForBlunders(const SurveyNetwork& network, const SurveyAdjustment
   for (int round = 0; round < kMostBlunders; ++round) {
     const std::vector<AdjustedReading> found = explanations(now);
     if (found.empty()) break;
-    Suspicion suspicion;
-    for (const AdjustedReading& reading : found)
-      suspicion.suspects.push_back(suspectOf(reading, rest, now.ring()));
-    suspicion.sentence = sentenceOf(suspicion.suspects, !now.assumed.empty(), units);
+    std::vector<Weighed> suspects;
+    for (const AdjustedReading& reading : found) suspects.push_back(weighed(reading, rest, now.ring()));
+    Suspicion suspicion = suspicionOf(std::move(suspects));
+    suspicion.sentence = sentenceOf(suspicion, !now.assumed.empty(), units);
     test.suspicions.push_back(suspicion);
     const Id worst = suspicion.suspects.front().reading;
     if (!worst) break;

@@ -24,7 +24,15 @@ struct SuspectReading {
 /// One blunder, and each reading that would explain it. More than one: the readings cannot tell them apart.
 struct Suspicion {
   std::vector<SuspectReading> suspects;  ///< likeliest first
-  std::string sentence;                  ///< names it, its error, what it probably should be, how to go on
+  /// The first of several suspects is the only one without which the room's corners are square (or at 45
+  /// degrees), to kSquareSigma.
+  bool isSettledBySquareness = false;
+  std::string sentence;  ///< names it, its error, what it probably should be, how to go on
+
+  /// The one that is to blame, or null where that is open.
+  const SuspectReading* culprit() const {
+    return suspects.size() == 1 || isSettledBySquareness ? &suspects.front() : nullptr;
+  }
 };
 
 struct BlunderTest {
@@ -38,7 +46,8 @@ struct BlunderTest {
 /// largest standardised residual beyond kCriticalW is suspected (W. Baarda, A testing procedure for use in
 /// geodetic networks, 1968), taken out, the rest adjusted again, up to kMostBlunders times. What a suspect
 /// probably should be is computed from that adjustment without it. Readings that explain the same
-/// misfit almost as well (their likelihood ratio is below the 95 % point) are named together.
+/// misfit almost as well (their likelihood ratio is below the 95 % point) are named together; where one of
+/// them alone would leave a room with square corners, that is said.
 ///
 /// A reading that nothing checks (redundancy 0) cannot be found out by any test. `adjustment` must come from
 /// this network.

@@ -17,18 +17,17 @@ namespace baywright {
 /// remarks.
 ///
 ///     kind,from,to,at,x,y,value,height,how,note
-///     unit,,,,,,m,,,                             what a figure without unit is in: m cm mm ft ft-in in
-///     wall,A,,,,,6.012,,laser,                   wall A runs from corner A to corner B
-///     diagonal,A,C,,,,"23' 8 1/2""",,tape,       between two corners; a unit in a figure always wins
-///     angle,,,D,,,90.2,,,                        at corner D between its walls, on the room's side; degrees
-///     angle,A,C,D,,,44.5,,,                      at corner D between corners A and C
-///     offset,A,E,,,,"5,50 m",,,                  of corner E from the line of wall A
-///     ceiling,,,,1.2,3.0,2.41,,,                 floor to ceiling at x along wall A from corner A, y into
-///     the room ceiling,,,C,,,2.43,,,                      the same at corner C
-///     door,B,,,0.85,,0.90,2.03,,front door       in wall B, x from corner B to the opening, value its width
-///     window,C,,,1.10,0.95,1.20,1.10,,           y is the sill's height above the floor
-///     corners,,,,,,6,,,                          how many corners there are, if readings do not name the
-///     last
+///     unit,,,,,,m,,,                          of figures without one: m cm mm ft ft-in in
+///     wall,A,,,,,6.012,,laser,                wall A, from corner A to corner B
+///     diagonal,A,C,,,,"23' 8 1/2""",,tape,    between two corners; a typed unit always wins
+///     angle,,,D,,,90.2,,,                     at corner D inside the room; degrees
+///     angle,A,C,D,,,44.5,,,                   at corner D between corners A and C
+///     offset,A,E,,,,"5,50 m",,,               of corner E from the line of wall A
+///     ceiling,,,,1.2,3.0,2.41,,,              floor to ceiling; x along wall A, y into the room
+///     ceiling,,,C,,,2.43,,,                   the same at corner C
+///     door,B,,,0.85,,0.90,2.03,,front door    in wall B, 0.85 from corner B, 0.90 wide, 2.03 high
+///     window,C,,,1.10,0.95,1.20,1.10,,        the same; y is the sill's height above the floor
+///     corners,,,,,,6,,,                       needed where no reading names the last corner
 ///
 /// Walls and corners have letters, A to Z and then AA, AB and so on. Corner A is where wall A starts. They
 /// run counter-clockwise seen from above: walk along the walls with the wall at your right hand. Further
@@ -37,8 +36,8 @@ namespace baywright {
 /// believed where another figure of the list has a decimal comma too.
 struct MeasuringList {
   std::vector<Wall> walls;  ///< lettered, all still at the origin
-  std::vector<Measurement>
-      readings;  ///< in the order of the list; a ceiling height at a corner names it in `at`
+  /// In the order of the list. A ceiling height at a corner names the corner in `at`.
+  std::vector<Measurement> readings;
   std::vector<Opening> openings;
   UnitSystem units;          ///< of figures without unit; metres where the list needed none
   std::uint32_t lastId = 0;  ///< ids of walls, readings and openings are 1 to this

@@ -27,6 +27,7 @@ struct RecognisedRoom {
   std::vector<FigureResidual> residuals;
   std::vector<std::string> skipped;  ///< one sentence each: what was left out, how many, why
   std::vector<std::string> notes;  ///< one sentence each: what was assumed, what to measure, what to look at
+  std::vector<std::string> suspicious;  ///< one sentence each: readings that do not fit the others
 };
 
 }  // namespace baywright

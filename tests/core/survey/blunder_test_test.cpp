@@ -61,6 +61,19 @@ TEST(BlunderTest, SaysWhenItCannotTellReadingsApart) {
   EXPECT_FALSE(test.agree);
 }
 
+TEST(BlunderTest, SaysWhichOneItIsIfTheCornersAreSquare) {
+  const Ring rectangle{{0, 0}, {6, 0}, {6, 4}, {0, 4}};
+  for (std::size_t wrong = 0; wrong < 6; ++wrong) {
+    SurveyList list = readOff(rectangle, {"AC", "BD"});
+    list.readings[wrong].value += 0.25;
+    const BlunderTest test = tested(list);
+    ASSERT_FALSE(test.suspicions.empty());
+    ASSERT_NE(test.suspicions[0].culprit(), nullptr) << test.sentences[0];
+    EXPECT_EQ(test.suspicions[0].culprit()->reading, list.readings[wrong].id) << test.sentences[0];
+    EXPECT_NEAR(test.suspicions[0].culprit()->error, 0.25, 1e-6);
+  }
+}
+
 TEST(BlunderTest, FindsTwoBlundersOneAfterTheOther) {
   SurveyList list =
       readOff(kLShape, {"AC", "AD", "AE", "BD", "DF", "CF", "BF"}).offset('A', 'E', 5.5).offset('F', 'C', 7);

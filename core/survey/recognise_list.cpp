@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "survey/recognise_list.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "geometry/polygon_validity.h"
+#include "job/find.h"
+#include "job/limits.h"
+#include "job/room_geometry.h"
+#include "survey/adjustment.h"
+#include "survey/advice.h"
+#include "survey/blunder_test.h"
+#include "survey/ceiling_fit.h"
+#include "units/length_text.h"
+
+namespace baywright {
+namespace {
+
+std::string kindWord(OpeningKind kind) {
+  switch (kind) {
+    case OpeningKind::HingedDoor:
+      return "Door";
+    case OpeningKind::SectionalDoor:
+      return "Garage door";
+    case OpeningKind::Window:
+      return "Window";
+    case OpeningKind::Passage:
+      break;
+  }
+  return "Passage";
+}
+
+class Recogniser {
+ public:
+  explicit Recogniser(const MeasuringList& list) : list_(list) { made_.measurements = list.readings; }
+
+  Result<RecognisedRoom> room() {
+    if (const auto ok = addWalls(); !ok) return tl::unexpected(ok.error());
+    addCeiling();
+    for (const Opening& opening : list_.openings) addOpening(opening);
+    return std::move(made_);
+  }
+
+ private:
+  Result<void> addWalls() {
+    auto network = networkOf(list_.walls, made_.measurements);
+    if (!network) return tl::unexpected(network.error());
+    auto adjustment = adjust(*network);
+    if (!adjustment) return tl::unexpected(adjustment.error());
+    if (setAside(*network, *adjustment)) {
+      network = networkOf(list_.walls, made_.measurements);
+      if (network) adjustment = adjust(*network);
+      if (!adjustment) return tl::unexpected(adjustment.error());
+    }
+    const Ring ring = adjustment->ring();
+    if (!selfCrossings({ring, {}}).empty() || signedArea(ring) <= 0)
+      return fail("The walls that were read cross each other.", "readings",
+                  "Check their order: letters run counter-clockwise, with the wall at your right hand.");
+    made_.room.walls = list_.walls;
+    made_.room = adjustedRoom(std::move(made_.room), *adjustment);
+    for (const AdjustedReading& reading : adjustment->readings)
+      made_.residuals.push_back({reading.what, reading.residual, reading.standardised});
+    made_.notes = adjustment->notes;
+    if (const auto advice = adviseReading(*network, *adjustment, usualInstrument(), list_.units))
+      made_.notes.push_back(advice->sentence);
+    return {};
+  }
+
+  /// True when some reading is out now.
+  bool setAside(const SurveyNetwork& network, const SurveyAdjustment& adjustment) {
+    const BlunderTest test = testForBlunders(network, adjustment, list_.units);
+    made_.suspicious = test.sentences;
+    bool isAny = false;
+    for (std::size_t i = 0; i < test.suspicions.size(); ++i) {
+      // After blunders that cannot be told apart nothing that follows is sure.
+      const SuspectReading* culprit = test.suspicions[i].culprit();
+      Measurement* reading = culprit ? findById(made_.measurements, culprit->reading) : nullptr;
+      if (!reading) break;
+      reading->used = false;
+      made_.suspicious[i] += " It was set aside here.";
+      isAny = true;
+    }
+    return isAny;
+  }
+
+  /// The instrument that most readings were taken with, the first of equals.
+  Instrument usualInstrument() const {
+    Instrument usual = Instrument::Tape;
+    std::ptrdiff_t most = 0;
+    for (const Measurement& reading : list_.readings) {
+      const auto count = std::count_if(list_.readings.begin(), list_.readings.end(),
+                                       [&](const Measurement& other) { return other.how == reading.how; });
+      if (count > most) usual = reading.how;
+      most = std::max(most, count);
+    }
+    return usual;
+  }
+
+  void addCeiling() {
+    std::vector<CeilingReading> readings;
+    for (Measurement& reading : made_.measurements) {
+      if (reading.kind != MeasurementKind::CeilingHeight) continue;
+      if (const Wall* corner = findById(made_.room.walls, reading.at)) reading.position = corner->start;
+      readings.push_back({reading.id, reading.position, reading.value, reading.how});
+    }
+    const CeilingFit fit = fitCeiling(outline(made_.room), readings, list_.units);
+    std::uint32_t id = list_.lastId;
+    for (CeilingPart part : fit.parts) {
+      part.id = Id{++id};
+      made_.room.ceiling.push_back(std::move(part));
+    }
+    made_.residuals.insert(made_.residuals.end(), fit.residuals.begin(), fit.residuals.end());
+    made_.notes.insert(made_.notes.end(), fit.notes.begin(), fit.notes.end());
+  }
+
+  void addOpening(Opening opening) {
+    const auto wall = wallLine(made_.room, opening.wall);
+    if (opening.name.empty()) opening.name = freeName(kindWord(opening.kind));
+    const auto skip = [&](const std::string& why) {
+      made_.skipped.push_back(opening.name + " in wall " + wall->name + " " + why +
+                              " and was left out. Read it again.");
+    };
+    if (opening.width.value > wall->length + limits::kOpeningSlack) return skip("is wider than its wall");
+    const double last = wall->length - opening.width.value;
+    const double place = std::clamp(opening.offset.value, 0.0, last);
+    const double slide = std::abs(place - opening.offset.value);
+    if (slide > kOpeningSlide) return skip("reaches " + formatLength(slide, list_.units) + " past its wall");
+    if (slide > limits::kOpeningSlack)
+      made_.notes.push_back(opening.name + " was slid by " + formatLength(slide, list_.units) +
+                            " so that it stays in wall " + wall->name + ".");
+    opening.offset.value = place;
+    for (const Opening& other : made_.room.openings) {
+      if (other.wall != opening.wall) continue;
+      if (opening.offset.value < other.offset.value + other.width.value - limits::kOpeningSlack &&
+          other.offset.value < opening.offset.value + opening.width.value - limits::kOpeningSlack)
+        return skip("overlaps " + other.name);
+    }
+    made_.room.openings.push_back(std::move(opening));
+  }
+
+  std::string freeName(const std::string& word) const {
+    std::string name = word;
+    for (int number = 2; isTaken(name); ++number) name = word + " " + std::to_string(number);
+    return name;
+  }
+  bool isTaken(const std::string& name) const {
+    return std::any_of(made_.room.openings.begin(), made_.room.openings.end(),
+                       [&](const Opening& opening) { return opening.name == name; });
+  }
+
+  const MeasuringList& list_;
+  RecognisedRoom made_;
+};
+
+}  // namespace
+
+Result<RecognisedRoom> recogniseList(const MeasuringList& list) {
+  return Recogniser(list).room();
+}
+
+}  // namespace baywright

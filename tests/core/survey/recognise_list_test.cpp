@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "survey/recognise_list.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "job/find.h"
+#include "job/room_geometry.h"
+#include "job/validate.h"
+#include "survey/take_room.h"
+
+namespace baywright {
+namespace {
+
+// An L-shaped room, 7.00 x 5.50 m less 3.00 x 2.50 m, ceiling 2.40 m falling by 50 mm a metre along y.
+constexpr const char* kGood =
+    "kind,from,to,at,x,y,value,height,how,note\n"
+    "unit,,,,,,m,,,\n"
+    "diagonal,A,D,,,,5.000,,laser,\n"
+    "wall,C,,,,,3.001,,laser,\n"
+    "ceiling,,,A,,,2.400,,laser,\n"
+    "wall,A,,,,,7.000,,laser,\n"
+    "wall,F,,,,,5.499,,laser,\n"
+    "diagonal,A,C,,,,7.616,,laser,\n"
+    "ceiling,,,,1,5,2.150,,laser,\n"
+    "wall,B,,,,,3.000,,laser,\n"
+    "diagonal,B,D,,,,4.243,,laser,\n"
+    "wall,E,,,,,4.000,,laser,\n"
+    "wall,D,,,,,2.500,,laser,\n"
+    "diagonal,A,E,,,,6.801,,laser,\n"
+    "diagonal,D,F,,,,4.717,,laser,\n"
+    "ceiling,,,B,,,2.401,,laser,\n"
+    "ceiling,,,,3,3,2.250,,laser,\n"
+    "door,A,,,0.85,,0.90,2.03,,front door\n"
+    "window,F,,,1.10,0.95,1.20,1.10,,\n";
+
+RecognisedRoom recognised(const std::string& text) {
+  const auto list = readMeasuringList(text);
+  EXPECT_TRUE(list.has_value()) << list.error().sentence();
+  const auto room = recogniseList(*list);
+  EXPECT_TRUE(room.has_value()) << room.error().sentence();
+  return room.value_or(RecognisedRoom{});
+}
+
+std::string replaced(std::string text, const std::string& what, const std::string& with) {
+  const auto place = text.find(what);
+  EXPECT_NE(place, std::string::npos);
+  return text.replace(place, what.size(), with);
+}
+
+TEST(RecogniseList, MakesTheRoomThatWasMeasured) {
+  const RecognisedRoom made = recognised(kGood);
+  const Ring expected{{0, 0}, {7, 0}, {7, 3}, {4, 3}, {4, 5.5}, {0, 5.5}};
+  const Ring ring = outline(made.room);
+  ASSERT_EQ(ring.size(), 6u);
+  for (std::size_t i = 0; i < 6; ++i) EXPECT_LT((ring[i] - expected[i]).norm(), 0.003) << i;
+  EXPECT_NEAR(*ceilingHeightAt(made.room, {3, 2}), 2.30, 0.003);
+  EXPECT_EQ(made.room.openings.size(), 2u);
+  EXPECT_EQ(made.room.openings[1].name, "Window");
+  EXPECT_EQ(made.residuals.size(), 11u + 4);
+  EXPECT_TRUE(made.suspicious.empty());
+  EXPECT_TRUE(made.skipped.empty());
+  EXPECT_GT(made.room.walls[3].startCovariance.xx, 0);
+}
+
+TEST(RecogniseList, SetsAsideTheOneReadingThatDoesNotFit) {
+  const RecognisedRoom made = recognised(replaced(kGood, "diagonal,B,D,,,,4.243", "diagonal,B,D,,,,4.443") +
+                                         "offset,A,D,,,,3.000,,laser,\noffset,F,D,,,,4.000,,laser,\n");
+  ASSERT_EQ(made.suspicious.size(), 1u);
+  EXPECT_NE(made.suspicious[0].find("diagonal B-D"), std::string::npos) << made.suspicious[0];
+  EXPECT_NE(made.suspicious[0].find("4.24"), std::string::npos) << made.suspicious[0];
+  EXPECT_EQ(std::count_if(made.measurements.begin(), made.measurements.end(),
+                          [](const Measurement& reading) { return !reading.used; }),
+            1);
+  EXPECT_LT((outline(made.room)[3] - Vec2(4, 3)).norm(), 0.003);
+}
+
+TEST(RecogniseList, LeavesOutOpeningsThatDoNotFitAndSaysSo) {
+  const RecognisedRoom made =
+      recognised(std::string(kGood) +
+                 "door,D,,,0.5,,3.0,2.0,,barn door\ndoor,C,,,2.5,,0.9,2.0,,side door\n"
+                 "passage,A,,,1.2,,1.0,2.0,,gap\nwindow,B,,,2.02,1,1.0,1.0,,slit\n");
+  ASSERT_EQ(made.skipped.size(), 3u);
+  EXPECT_NE(made.skipped[0].find("barn door"), std::string::npos);
+  EXPECT_NE(made.skipped[1].find("past its wall"), std::string::npos);
+  EXPECT_NE(made.skipped[2].find("overlaps front door"), std::string::npos);
+  EXPECT_EQ(made.room.openings.size(), 3u);  // the slit slid by 20 mm
+  EXPECT_NEAR(made.room.openings[2].offset.value, 2.0, 0.003);
+}
+
+TEST(RecogniseList, RefusesWallsThatCannotBeAFloor) {
+  const auto list = readMeasuringList("kind,from,value\nwall,A,1 m\nwall,B,1 m\nwall,C,20 m\nwall,D,1 m\n");
+  ASSERT_TRUE(list.has_value());
+  const auto room = recogniseList(*list);
+  if (room) {
+    EXPECT_FALSE(room->suspicious.empty());
+  } else {
+    EXPECT_NE(room.error().sentence(), "");
+  }
+}
+
+TEST(TakeRoom, MakesAValidJobWithNewIds) {
+  const RecognisedRoom made = recognised(kGood);
+  Job job = starterJob();
+  const std::uint32_t before = job.lastId;
+  const auto taken = takeRoom(job, made);
+  ASSERT_TRUE(taken.has_value()) << taken.error().sentence();
+  EXPECT_TRUE(validate(*taken).empty());
+  EXPECT_EQ(taken->measurements.size(), made.measurements.size());
+  for (const Wall& wall : taken->room.walls) EXPECT_GT(wall.id.value, before);
+  const Opening& door = taken->room.openings[0];
+  ASSERT_NE(findById(taken->room.walls, door.wall), nullptr);
+  EXPECT_EQ(findById(taken->room.walls, door.wall)->name, "A");
+  EXPECT_EQ(findById(taken->room.walls, taken->measurements[0].to)->name, "D");
+  EXPECT_TRUE(isInside(taken->room, taken->option().placement.bay.origin));
+}
+
+}  // namespace
+}  // namespace baywright
