@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "survey/scan_coverage.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace baywright {
+namespace {
+
+constexpr double kLying = 0.7;        ///< z of a normal: floors, ceilings up to 45 degrees, table tops
+constexpr double kFarthest = 40;      ///< metres: what lies farther is no part of one room
+constexpr double kReachShare = 0.35;  ///< of the patch's cube
+
+bool isLying(const ScanPatch& patch) {
+  return std::abs(patch.normal.z()) > kLying && flat(patch.centre).norm() < kFarthest;
+}
+
+void frame(const LevelScan& scan, PlanCoverage& coverage) {
+  bool isFirst = true;
+  for (const ScanPatch& patch : scan.flat.patches) {
+    if (!isLying(patch)) continue;
+    const Vec2 p = flat(patch.centre);
+    const Vec2 half = Vec2::Constant(patch.size);
+    coverage.low = isFirst ? Vec2(p - half) : Vec2(coverage.low.cwiseMin(p - half));
+    coverage.high = isFirst ? Vec2(p + half) : Vec2(coverage.high.cwiseMax(p + half));
+    isFirst = false;
+  }
+  coverage.columns = static_cast<int>((coverage.high.x() - coverage.low.x()) / kCoverCell) + 1;
+  coverage.rows = static_cast<int>((coverage.high.y() - coverage.low.y()) / kCoverCell) + 1;
+  coverage.seen.assign(static_cast<std::size_t>(coverage.columns) * static_cast<std::size_t>(coverage.rows),
+                       false);
+}
+
+}  // namespace
+
+bool PlanCoverage::at(const Vec2& p) const {
+  const double x = std::floor((p.x() - low.x()) / kCoverCell);
+  const double y = std::floor((p.y() - low.y()) / kCoverCell);
+  if (x < 0 || y < 0 || x >= columns || y >= rows) return false;
+  return seen[static_cast<std::size_t>(y) * static_cast<std::size_t>(columns) + static_cast<std::size_t>(x)];
+}
+
+PlanCoverage coverageOf(const LevelScan& scan) {
+  PlanCoverage coverage;
+  frame(scan, coverage);
+  for (std::size_t i = 0; i < scan.samples.size(); ++i) {
+    const std::uint32_t index = scan.flat.patchOf[i];
+    if (index == kNoPatch || !isLying(scan.flat.patches[index])) continue;
+    const double reach = kReachShare * scan.flat.patches[index].size;
+    const Vec2 p(scan.samples[i].x(), scan.samples[i].y());
+    const auto cell = [&](double place, double low, int most) {
+      return std::clamp(static_cast<int>(std::floor((place - low) / kCoverCell)), 0, most - 1);
+    };
+    const int x0 = cell(p.x() - reach, coverage.low.x(), coverage.columns);
+    const int x1 = cell(p.x() + reach, coverage.low.x(), coverage.columns);
+    const int y0 = cell(p.y() - reach, coverage.low.y(), coverage.rows);
+    const int y1 = cell(p.y() + reach, coverage.low.y(), coverage.rows);
+    for (int y = y0; y <= y1; ++y)
+      for (int x = x0; x <= x1; ++x)
+        coverage.seen[static_cast<std::size_t>(y) * static_cast<std::size_t>(coverage.columns) +
+                      static_cast<std::size_t>(x)] = true;
+  }
+  return coverage;
+}
+
+std::vector<double> seenShares(const PlanCoverage& coverage, const PlanFaces& plan,
+                               std::span<const ScanLine> lines) {
+  std::map<std::uint64_t, std::size_t> faceOf;
+  for (std::size_t f = 0; f < plan.faces.size(); ++f) faceOf[plan.faces[f].sides] = f;
+  std::vector<double> all(plan.faces.size());
+  std::vector<double> seen(plan.faces.size());
+  auto last = faceOf.end();
+  for (int y = 0; y < coverage.rows; ++y)
+    for (int x = 0; x < coverage.columns; ++x) {
+      const Vec2 p = coverage.low + kCoverCell * Vec2(x + 0.5, y + 0.5);
+      const std::uint64_t sides = sidesOf(lines, p);
+      if (last == faceOf.end() || last->first != sides) last = faceOf.find(sides);
+      if (last == faceOf.end()) continue;
+      all[last->second] += 1;
+      if (coverage.at(p)) seen[last->second] += 1;
+    }
+  for (std::size_t f = 0; f < all.size(); ++f) {
+    constexpr double kFewest = 4;
+    const bool isOutside = all[f] == 0 && plan.faces[f].area > 16 * kCoverCell * kCoverCell;
+    seen[f] = isOutside ? 0 : all[f] < kFewest ? 0.5 : seen[f] / all[f];
+  }
+  return seen;
+}
+
+}  // namespace baywright

@@ -1,0 +1,266 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "survey/scan_outline.h"
+
+#include <algorithm>
+#include <bit>
+#include <cmath>
+#include <map>
+#include <set>
+
+#include "survey/scan_coverage.h"
+#include "survey/scan_faces.h"
+#include "survey/scan_min_cut.h"
+#include "survey/scan_ring.h"
+
+namespace baywright {
+namespace {
+
+/// Square metres a metre of edge without a wall: the dearest at which enough of the floor is left. Dear gaps
+/// keep out what is seen through a wide opening; cheap ones take in a room of which a wall was not seen.
+constexpr double kGapCosts[] = {1.8, 1.0, 0.4};
+constexpr double kEnoughFloor = 0.5;   ///< of what the cheapest gives
+constexpr double kEdgeCost = 0.02;     ///< and with one: of two equal outlines the simpler
+constexpr double kUnseenInside = 0.6;  ///< weight of unseen floor inside against seen floor outside
+constexpr double kGate = 0.6;  ///< share of an edge with wall up at the ceiling that makes a lintel of it
+constexpr double kOpenBelow = 0.5;        ///< share of a lintel that must be open below to be passed under
+constexpr double kSeenBeyond = 0.7;       ///< of the floor beyond,
+constexpr double kClosedBeyond = 0.45;    ///< and of its own edge, for it to be part of the room
+constexpr double kShortestSide = 0.08;    ///< metres: a jog that a scan can be trusted with
+constexpr double kShortestUnseen = 0.50;  ///< where hardly any of it was seen
+constexpr double kHardlySeen = 0.25;
+constexpr double kShortestBend = 1.00;  ///< between walls nearly in line: a bowed wall is one wall
+constexpr double kBend = 0.995;         ///< cosine of 6 degrees
+constexpr double kFrameMargin = 0.5;    ///< metres
+
+/// Points in two bands, or overhead, where little but walls and lintels stands, make a place of a line a
+/// wall's.
+constexpr std::uint32_t kUpperBands = 0b11111u << (kSeenBands - 5);
+constexpr std::uint32_t kTopBands = 0b11u << (kSeenBands - 2);
+constexpr std::uint32_t kPersonBands = 0b111110u;  ///< from a tenth to six tenths of the height
+
+/// What stands on an edge: shares of its length.
+struct EdgeFacts {
+  double wall = 0;
+  double top = 0;
+  double openBelow = 1;
+};
+
+EdgeFacts factsOf(const ScanLine& line, const Vec2& a, const Vec2& b) {
+  const double ta = line.along().dot(a);
+  const double tb = line.along().dot(b);
+  const auto first = static_cast<long>(std::floor((std::min(ta, tb) - line.seenFrom) / kSeenStep));
+  const auto last = static_cast<long>(std::floor((std::max(ta, tb) - line.seenFrom) / kSeenStep));
+  double walls = 0;
+  double tops = 0;
+  double open = 0;
+  for (long i = first; i <= last; ++i) {
+    const bool isKnown = i >= 0 && i < static_cast<long>(line.seen.size());
+    const std::uint32_t seen = isKnown ? line.seen[static_cast<std::size_t>(i)] : 0;
+    if (std::popcount(seen) >= 2 || (seen & kUpperBands)) walls += 1;
+    if (seen & kTopBands) tops += 1;
+    if (!(seen & kPersonBands)) open += 1;
+  }
+  const auto count = static_cast<double>(last - first + 1);
+  return {walls / count, tops / count, open / count};
+}
+
+/// A side that goes on nearly as one of its neighbours does.
+bool isBend(const SideRing& ring, std::size_t side, const std::vector<ScanLine>& lines) {
+  const std::size_t n = ring.lines.size();
+  const auto normal = [&](std::size_t i) -> const Vec2& {
+    return lines[static_cast<std::size_t>(ring.lines[i % n])].normal;
+  };
+  return std::abs(normal(side).dot(normal(side + 1))) > kBend ||
+         std::abs(normal(side).dot(normal(side + n - 1))) > kBend;
+}
+
+class Chooser {
+ public:
+  Chooser(const std::vector<ScanLine>& lines, const PlanFaces& plan, std::vector<double> seen)
+      : lines_(lines), plan_(plan), seen_(std::move(seen)) {}
+
+  std::vector<bool> choose(std::vector<std::string>& notes) {
+    double most = 0;
+    for (auto cost = std::rbegin(kGapCosts); cost != std::rend(kGapCosts); ++cost) {
+      auto chosen = cheapest(*cost);
+      const double floor = seenFloor(chosen);
+      most = std::max(most, floor);
+      if (floor >= kEnoughFloor * most) inside_ = std::move(chosen);
+    }
+    return withoutWhatIsBeyond(notes);
+  }
+
+ private:
+  EdgeFacts facts(const FaceEdge& edge) const {
+    if (edge.line == kFrameEdge) return {};
+    return factsOf(lines_[static_cast<std::size_t>(edge.line)],
+                   plan_.vertices[static_cast<std::size_t>(edge.from)],
+                   plan_.vertices[static_cast<std::size_t>(edge.to)]);
+  }
+
+  std::vector<bool> cheapest(double gapCost) const {
+    MinCut cut(plan_.faces.size());
+    for (std::size_t f = 0; f < plan_.faces.size(); ++f) {
+      const PlanFace& face = plan_.faces[f];
+      cut.cost(f, kUnseenInside * face.area * (1 - seen_[f]), face.area * seen_[f]);
+      for (const FaceEdge& edge : face.edges) {
+        const double cost = plan_.length(edge) * (kEdgeCost + gapCost * (1 - facts(edge).wall));
+        if (edge.neighbour == kNoFace)
+          cut.cost(f, cost, 0);
+        else if (edge.from < edge.to)
+          cut.parting(f, static_cast<std::size_t>(edge.neighbour), cost);
+      }
+    }
+    return cut.solve();
+  }
+
+  double seenFloor(const std::vector<bool>& inside) const {
+    double area = 0;
+    for (std::size_t f = 0; f < inside.size(); ++f)
+      if (inside[f]) area += plan_.faces[f].area * seen_[f];
+    return area;
+  }
+
+  bool isInside(int face) const { return face != kNoFace && inside_[static_cast<std::size_t>(face)]; }
+
+  /// Parts of the inside that lintels part; each face's part, -1 outside.
+  std::vector<int> parts() const {
+    std::vector<int> part(plan_.faces.size(), -1);
+    int count = 0;
+    for (std::size_t start = 0; start < part.size(); ++start) {
+      if (!inside_[start] || part[start] >= 0) continue;
+      std::vector<std::size_t> open{start};
+      part[start] = count;
+      while (!open.empty()) {
+        const PlanFace& face = plan_.faces[open.back()];
+        open.pop_back();
+        for (const FaceEdge& edge : face.edges) {
+          if (!isInside(edge.neighbour)) continue;
+          const auto next = static_cast<std::size_t>(edge.neighbour);
+          if (part[next] >= 0 || facts(edge).top >= kGate) continue;
+          part[next] = count;
+          open.push_back(next);
+        }
+      }
+      ++count;
+    }
+    return part;
+  }
+
+  struct Part {
+    double area = 0;
+    double seen = 0;
+    double edge = 0;                                 ///< length toward the outside
+    double walled = 0;                               ///< of that
+    std::map<int, std::pair<double, double>> gates;  ///< to other parts: length, and of that open below
+  };
+
+  std::vector<Part> measured(const std::vector<int>& part) const {
+    std::vector<Part> found(static_cast<std::size_t>(1 + *std::max_element(part.begin(), part.end())));
+    for (std::size_t f = 0; f < part.size(); ++f) {
+      if (part[f] < 0) continue;
+      Part& p = found[static_cast<std::size_t>(part[f])];
+      p.area += plan_.faces[f].area;
+      p.seen += plan_.faces[f].area * seen_[f];
+      for (const FaceEdge& edge : plan_.faces[f].edges) {
+        const double length = plan_.length(edge);
+        const EdgeFacts edgeFacts = facts(edge);
+        if (!isInside(edge.neighbour)) {
+          p.edge += length;
+          p.walled += length * edgeFacts.wall;
+        } else if (const int other = part[static_cast<std::size_t>(edge.neighbour)]; other != part[f]) {
+          p.gates[other].first += length;
+          p.gates[other].second += length * edgeFacts.openBelow;
+        }
+      }
+    }
+    return found;
+  }
+
+  std::vector<bool> withoutWhatIsBeyond(std::vector<std::string>& notes) const {
+    const auto part = parts();
+    if (part.empty() || *std::max_element(part.begin(), part.end()) < 0) return inside_;
+    const auto found = measured(part);
+    std::set<int> room;
+    room.insert(
+        static_cast<int>(std::max_element(found.begin(), found.end(),
+                                          [](const Part& a, const Part& b) { return a.seen < b.seen; }) -
+                         found.begin()));
+    for (bool grew = true; grew;) {
+      grew = false;
+      for (int p = 0; p < static_cast<int>(found.size()); ++p)
+        if (!room.contains(p) && belongs(found[static_cast<std::size_t>(p)], room))
+          grew = room.insert(p).second;
+    }
+    double beyond = 0;
+    std::vector<bool> chosen(inside_.size());
+    for (std::size_t f = 0; f < part.size(); ++f) {
+      chosen[f] = room.contains(part[f]);
+      if (part[f] >= 0 && !chosen[f]) beyond += plan_.faces[f].area * seen_[f];
+    }
+    if (beyond > 1)
+      notes.push_back("About " + std::to_string(std::lround(beyond)) +
+                      " square metres that were seen beyond openings were left out.");
+    return chosen;
+  }
+
+  static bool belongs(const Part& part, const std::set<int>& room) {
+    double gate = 0;
+    double open = 0;
+    for (const auto& [other, lengths] : part.gates) {
+      if (!room.contains(other)) continue;
+      gate += lengths.first;
+      open += lengths.second;
+    }
+    return gate > 0 && open >= kOpenBelow * gate && part.seen >= kSeenBeyond * part.area &&
+           part.walled >= kClosedBeyond * part.edge;
+  }
+
+  const std::vector<ScanLine>& lines_;
+  const PlanFaces& plan_;
+  std::vector<double> seen_;
+  std::vector<bool> inside_;
+};
+
+}  // namespace
+
+Result<ScanOutline> outlineOf(const LevelScan& scan, const std::vector<ScanLine>& lines) {
+  const char* next = "Walls are found where their upper part was scanned.";
+  if (lines.size() < 3)
+    return fail("The scan has too few upright surfaces for the walls of a room.", {}, next);
+  const PlanCoverage coverage = coverageOf(scan);
+  const Vec2 margin(kFrameMargin, kFrameMargin);
+  const PlanFaces plan = facesBetween(lines, coverage.low - margin, coverage.high + margin);
+  ScanOutline outline;
+  Chooser chooser(lines, plan, seenShares(coverage, plan, lines));
+  const auto inside = chooser.choose(outline.notes);
+  const auto seenOf = [&](const SideRing& r, std::size_t i) {
+    return factsOf(lines[static_cast<std::size_t>(r.lines[i])], r.corners[i],
+                   r.corners[(i + 1) % r.corners.size()])
+        .wall;
+  };
+  const SideRing ring = tidied(largestRing(plan, inside), lines, [&](const SideRing& r, std::size_t i) {
+    if (isBend(r, i, lines)) return kShortestBend;
+    return seenOf(r, i) < kHardlySeen ? kShortestUnseen : kShortestSide;
+  });
+  if (ring.corners.size() < 3) return fail("The walls of the scan enclose no floor.", {}, next);
+  outline.corners = ring.corners;
+  for (std::size_t i = 0; i < ring.lines.size(); ++i) {
+    ScanLine side = lines[static_cast<std::size_t>(ring.lines[i])];
+    const Vec2& a = ring.corners[i];
+    const Vec2& b = ring.corners[(i + 1) % ring.corners.size()];
+    outline.seen.push_back(seenOf(ring, i));
+    if (side.normal.dot(leftOf(b - a)) < 0) {
+      // The same line seen from its other side; its places along it count the other way.
+      side.normal = -side.normal;
+      side.offset = -side.offset;
+      side.middle = -side.middle;
+      side.seenFrom = -(side.seenFrom + kSeenStep * static_cast<double>(side.seen.size()));
+      std::reverse(side.seen.begin(), side.seen.end());
+    }
+    outline.sides.push_back(std::move(side));
+  }
+  return outline;
+}
+
+}  // namespace baywright

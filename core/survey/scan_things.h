@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <vector>
+
+#include "job/fixture.h"
+#include "survey/scan_ceiling.h"
+#include "survey/scan_outline.h"
+
+namespace baywright {
+
+/// What is left of a scan in a room.
+struct ScanThings {
+  std::vector<Fixture> fixtures;  ///< upright boxes, proposals; no ids yet, the largest first
+  std::size_t surface = 0;        ///< samples on walls, floor and ceiling
+  std::size_t inThings = 0;       ///< samples in the boxes
+  std::size_t unrecognised = 0;   ///< samples within the room in neither
+  std::size_t outside = 0;        ///< samples beyond the walls
+};
+
+/// Groups samples inside the room that belong to no surface of it by touching cubes, and puts a box round
+/// each group, turned as the walls or as it is smallest. What almost reaches floor or ceiling is taken to
+/// stand or hang there. The kind is a guess by place and shape. `noise` is the scatter of the scan's points,
+/// metres.
+ScanThings thingsOf(const LevelScan& scan, const ScanOutline& outline,
+                    const std::vector<CeilingPlane>& ceiling, double noise);
+inline constexpr std::size_t kMostScanThings = 60;
+
+}  // namespace baywright
