@@ -9,6 +9,17 @@ namespace {
 
 constexpr std::size_t kRecordsPerReport = 4096;
 
+/// A POLYLINE whose VERTEX records are still coming.
+struct OpenPolyline {
+  DxfEntity entity;
+  std::vector<DxfVertex> vertices;
+  DxfMap axes = DxfMap::Identity();
+  bool closed = false;
+  bool damaged = false;
+  double elevation = 0;
+  DxfKindCount* count = nullptr;
+};
+
 class DocumentReader {
  public:
   DocumentReader(std::string_view bytes, const DxfLimits& limits) : records_(bytes), limits_(limits) {}
@@ -42,17 +53,6 @@ class DocumentReader {
   std::size_t entities_ = 0;
   std::size_t leftOut_ = 0;
 
-  // A POLYLINE whose VERTEX records are still coming.
-  struct OpenPolyline {
-    DxfEntity entity;
-    std::vector<DxfVertex> vertices;
-    DxfMap axes = DxfMap::Identity();
-    bool closed = false;
-    bool inSpace = false;
-    bool damaged = false;
-    double elevation = 0;
-    DxfKindCount* count = nullptr;
-  };
   std::optional<OpenPolyline> polyline_;
 };
 

@@ -5,6 +5,8 @@
 #include <string_view>
 
 #include "exchange/dxf_read.h"
+#include "exchange/dxf_room.h"
+#include "job/room_geometry.h"
 
 namespace {
 
@@ -34,5 +36,10 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     for (const DxfArc& arc : curve.arcs) require(arc.centre.allFinite() && arc.radius > 0);
   }
   for (const DxfText& text : drawing->texts) require(isLayer(text.layer) && text.at.allFinite());
+
+  DxfChoices choices;
+  choices.unit = DrawingUnit::Millimetres;
+  const auto room = recogniseDrawing(*drawing, choices);
+  require(room ? floorArea(room->room) > 0 : !room.error().what.empty());
   return 0;
 }
