@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: Apache-2.0
+// Problems of geometry, from a job's text to its figures: points and planes, circles and boxes.
+#include <cmath>
+
+#include "textbook.h"
+
+namespace baywright::reference {
+namespace {
+
+using namespace testing;
+
+JobBuilder emptyHall() {
+  JobBuilder builder = garage(12, 9);
+  builder.withCeiling(5).bayAt(10, 4.5, 0).withoutProjector().withoutMonitor();
+  return builder;
+}
+
+// Point to plane: a roof z = 2.6 + 0.3 y over a frame with its upper corner at y = 2.9: (2.6 + 0.3 y - z)
+// cos(slope).
+TEST(GeometryProblem, FrameUnderASlope) {
+  const Textbook answer(emptyHall().withSlopedCeiling(2.6, 2.6 + 0.3 * 9, 9).withFrame(3.2, 2.5));
+  const double above = answer.job.requirements.frameAbove;
+  const double lowCorner = 4.5 - 1.6;
+  EXPECT_NEAR(answer["frame.above.margin"], (2.6 + 0.3 * lowCorner - 2.5 - above) / std::hypot(1, 0.3), 1e-9);
+}
+
+// Capsule to plane: the least of both ends' distances, less the radius; over every capsule of the swing.
+TEST(GeometryProblem, SwingUnderASlope) {
+  const Textbook answer(emptyHall().withSlopedCeiling(2.3, 2.3 + 0.25 * 9, 9).withGolfer(1.8).withClub());
+  const SwingZone& zone = answer.assessment.swings[0];
+  double least = 1e9;
+  for (const SwingCapsule& part : zone.swing->expected.capsules) {
+    for (const Vec3& end : {part.capsule.a, part.capsule.b}) {
+      const Vec3 p = worldFromSwing(zone, end);
+      least = std::min(least, (2.3 + 0.25 * p.y() - p.z()) / std::hypot(1, 0.25) - part.capsule.radius);
+    }
+  }
+  EXPECT_NEAR(answer.swing("ceiling.margin"), least - zone.clearance, 1e-9);
+}
+
+// Level ceiling: its height less the highest point, less the clearance; the mat lifts the golfer.
+TEST(GeometryProblem, SwingUnderALevelCeiling) {
+  const Textbook answer(emptyHall().withCeiling(2.9).withGolfer(1.8).withClub());
+  const double mat = answer.job.option().kit.mat.thickness;
+  EXPECT_NEAR(answer.swing("ceiling.margin"), 2.9 - mat - answer.swing("highest") - 0.15, 1e-9);
+}
+
+// A right-hander who shoots along +x stands to the left of the ball; the wall behind lies at y = 9.
+TEST(GeometryProblem, SwingBesideAWall) {
+  const Textbook answer(emptyHall().bayAt(10, 9 - 2.6, 0).withGolfer(1.8).withClub());
+  EXPECT_NEAR(answer.swing("wall.margin"), 2.6 - answer.swing("behind") - 0.15, 1e-9);
+}
+
+// A leaf of 0.9 m about a hinge at (0, 3), opening toward a box whose nearest corner is at 0.6 along and 0.8
+// across: 3-4-5, so 0.1 m stay free.
+TEST(GeometryProblem, LeafAndBox) {
+  const Textbook answer(emptyHall()
+                            .withDoor("D", 9 - 3 - 0.9, 0.9, HingeSide::End)
+                            .withBox("Box", {0.6 + 0.25, 3 + 0.8 + 0.25}, 0.5, 0.5, 0, 1));
+  const auto place = answer["door." + answer.opening(0) + ".opens.margin"];
+  EXPECT_NEAR(place, 0.1, 0.9 * 6e-4);
+}
+
+// An open sectional door hangs under its tracks: top of the opening plus headroom, less the depth of the
+// track.
+TEST(GeometryProblem, SectionalDoorUnderTheCeiling) {
+  const Textbook answer(emptyHall().withSectionalDoor("C", 4, 2.4, 2.1).with([](Job& j) {
+    j.room.openings[0].trackHeadroom = 0.35;
+    j.room.openings[0].panelThickness = 0.10;
+  }));
+  EXPECT_NEAR(answer["door." + answer.opening(0) + ".open_underside"], 2.1 + 0.35 - 0.10, 1e-9);
+}
+
+// Its path: a beam 0.5 m below where the open door hangs stays clear of it by that, a beam that crosses it is
+// hit.
+TEST(GeometryProblem, SectionalDoorAndABeam) {
+  const auto margin = [](double top) {
+    const Textbook answer(
+        emptyHall().withSectionalDoor("C", 4, 2.4, 2.1).withBeam({4, 7.5}, {9, 7.5}, 0.2, top - 0.2, top));
+    return answer["door." + answer.opening(0) + ".opens.margin"];
+  };
+  const double underside = 2.1 + 0.30 - 0.08;
+  EXPECT_NEAR(margin(underside - 0.5), 0.5, 1e-9);
+  EXPECT_LT(margin(underside + 0.1), -0.05);
+}
+
+// Clear width between two round columns, between two boxes face to face, and from corner to corner (3-4-5).
+TEST(GeometryProblem, WayBetweenThings) {
+  const auto width = [](const JobBuilder& builder) {
+    const Textbook answer(builder);
+    return answer["way." + answer.opening(0) + ".clear_width"];
+  };
+  const JobBuilder door = emptyHall().withDoor("D", 4);
+  EXPECT_NEAR(width(JobBuilder(door)
+                        .withBox("South", {3, 1.6}, 0.4, 3.2, 0, 2)
+                        .withBox("North", {3, 6.5}, 0.4, 5.0, 0, 2)),
+              4.0 - 3.2, 1e-6);
+  EXPECT_NEAR(width(JobBuilder(door)
+                        .withBox("South", {3, 1.75}, 0.4, 3.5, 0, 2)
+                        .withBox("North", {4, 6.65}, 0.4, 4.7, 0, 2)),
+              std::hypot(0.6, 0.8), 1e-6);
+  EXPECT_NEAR(width(JobBuilder(door)
+                        .withBox("South", {3, 1.5}, 0.1, 3.0, 0, 2)
+                        .withBox("North", {3, 7.0}, 0.1, 4.0, 0, 2)
+                        .withColumn({3, 3.5}, 0.30, 2)
+                        .withColumn({3, 4.9}, 0.25, 2)),
+              1.4 - 0.55, 0.004);  // columns are circumscribed: half a per cent of the radius
+}
+
+// A hinged leaf at a right angle takes its thickness off the opening.
+TEST(GeometryProblem, ClearWidthOfADoor) {
+  const Textbook answer(emptyHall().withDoor("D", 4, 0.885));
+  EXPECT_NEAR(answer["way." + answer.opening(0) + ".opening_width"], 0.885 - 0.04, 1e-9);
+}
+
+// The shoelace formula.
+TEST(GeometryProblem, FloorOfAnL) {
+  const Textbook answer(lShapedRoom(7, 5, 2, 1.5));
+  EXPECT_NEAR(answer["room.floor_area"], 35 - 3, 1e-9);
+}
+
+}  // namespace
+}  // namespace baywright::reference
