@@ -19,6 +19,7 @@ constexpr Range kLeaf{0.5, 1.4};
 constexpr Range kTurn{0.70, 2.27};
 // How exactly arcs, leaves and jambs meet on a drawing: the leaf is thick and often set back in its frame.
 constexpr double kMeets = 0.10;
+constexpr double kOnLine = 0.02;           // a gap's ends lie on the wall that it is a gap of
 constexpr double kNarrowestOpening = 0.4;  // metres: nobody passes or looks out
 constexpr std::size_t kMostSwings = 1000;  // each is compared with every line
 
@@ -94,9 +95,9 @@ void hang(Opening& opening, const PlaceOnWall& place, const Vec2& hinge, const V
   opening.swing = inward ? LeafSwing::IntoRoom : LeafSwing::OutOfRoom;
 }
 
-/// Which end of its arc a door shuts at.
+/// A swing, and which end of its arc it shuts at.
 struct Shut {
-  const DoorSwing* swing = nullptr;
+  std::size_t swing = 0;
   std::size_t end = 0;
 };
 
@@ -124,7 +125,9 @@ class OpeningFinder {
   FoundOpenings found;
 
  private:
-  std::optional<Shut> swingAt(const Segment2& gap);
+  std::optional<Shut> swingAt(const Segment2& gap) const;
+  void takeDoor(const PlaceOnWall& place, const Shut& shut);
+  bool takeTwoLeaves(const Segment2& gap);
   bool hasWindow(const Segment2& gap) const;
 
   const Room& room_;
@@ -136,7 +139,7 @@ class OpeningFinder {
   std::vector<bool> used_;
 };
 
-std::optional<Shut> OpeningFinder::swingAt(const Segment2& gap) {
+std::optional<Shut> OpeningFinder::swingAt(const Segment2& gap) const {
   const Vec2 along = (gap.b - gap.a).normalized();
   // Along the gap the jamb must be met; across it the door may hang anywhere in the wall.
   const auto meets = [&](const Vec2& point, const Vec2& jamb) {
@@ -147,10 +150,8 @@ std::optional<Shut> OpeningFinder::swingAt(const Segment2& gap) {
     for (std::size_t end = 0; end < 2; ++end) {
       const DoorSwing& swing = swings_[i];
       if ((meets(swing.hinge, gap.a) && meets(swing.ends[end], gap.b)) ||
-          (meets(swing.hinge, gap.b) && meets(swing.ends[end], gap.a))) {
-        used_[i] = true;
-        return Shut{&swing, end};
-      }
+          (meets(swing.hinge, gap.b) && meets(swing.ends[end], gap.a)))
+        return Shut{i, end};
     }
   }
   return std::nullopt;
@@ -177,8 +178,29 @@ bool OpeningFinder::hasWindow(const Segment2& gap) const {
   return false;
 }
 
+void OpeningFinder::takeDoor(const PlaceOnWall& place, const Shut& shut) {
+  const DoorSwing& swing = swings_[shut.swing];
+  used_[shut.swing] = true;
+  Opening door = openingAt(place, OpeningKind::HingedDoor);
+  hang(door, place, swing.hinge, swing.ends[1 - shut.end]);
+  found.push_back({door, "A hinged door " + metresText(place.width) + " wide in wall " + place.wall.name +
+                             ", by the arc that its leaf sweeps."});
+}
+
+// Two leaves that meet in the middle of the gap are two doors side by side.
+bool OpeningFinder::takeTwoLeaves(const Segment2& gap) {
+  const Vec2 middle = 0.5 * (gap.a + gap.b);
+  const auto first = swingAt({gap.a, middle});
+  const auto second = swingAt({middle, gap.b});
+  const auto firstPlace = placeOnWall(room_, gap.a, middle, kOnLine);
+  const auto secondPlace = placeOnWall(room_, middle, gap.b, kOnLine);
+  if (!first || !second || first->swing == second->swing || !firstPlace || !secondPlace) return false;
+  takeDoor(*firstPlace, *first);
+  takeDoor(*secondPlace, *second);
+  return true;
+}
+
 void OpeningFinder::takeGap(const Segment2& gap) {
-  constexpr double kOnLine = 0.02;
   const auto place = placeOnWall(room_, gap.a, gap.b, kOnLine);
   if (!place) return;
   if (place->width < kNarrowestOpening) {
@@ -188,9 +210,9 @@ void OpeningFinder::takeGap(const Segment2& gap) {
   }
   const std::string where = metresText(place->width) + " wide in wall " + place->wall.name;
   if (const auto shut = swingAt(gap)) {
-    Opening door = openingAt(*place, OpeningKind::HingedDoor);
-    hang(door, *place, shut->swing->hinge, shut->swing->ends[1 - shut->end]);
-    found.push_back({door, "A hinged door " + where + ", by the arc that its leaf sweeps."});
+    takeDoor(*place, *shut);
+  } else if (takeTwoLeaves(gap)) {
+    return;
   } else if (hasWindow(gap)) {
     found.push_back({openingAt(*place, OpeningKind::Window),
                      "A window " + where + ", by the name of its layer or block."});

@@ -92,6 +92,21 @@ TEST(DxfOpenings, FindsADoorOverAnUnbrokenWall) {
   EXPECT_EQ(door.swing, LeafSwing::IntoRoom);
 }
 
+TEST(DxfOpenings, TakesTwoLeavesForTwoDoors) {
+  Plan plan;
+  plan.line("WALL", {{3.8, 0}, {6, 0}, {6, 4}, {0, 4}, {0, 0}, {2, 0}});
+  plan.arc("DOORS", {{2, 0}, 0.9, 0, kPi / 2});
+  plan.arc("DOORS", {{3.8, 0}, 0.9, kPi / 2, kPi / 2});
+  const auto room = recogniseDrawing(plan.drawing, {});
+  ASSERT_TRUE(room) << room.error().sentence();
+  ASSERT_EQ(room->room.openings.size(), 2u);
+  for (const Opening& door : room->room.openings) {
+    EXPECT_EQ(door.kind, OpeningKind::HingedDoor);
+    EXPECT_NEAR(door.width.value, 0.9, 1e-9);
+    EXPECT_EQ(door.hinge, door.offset.value < 2.5 ? HingeSide::Start : HingeSide::End);
+  }
+}
+
 TEST(DxfOpenings, KnowsWindowsByTheirBlocks) {
   Plan plan;
   plan.gapRoom();
