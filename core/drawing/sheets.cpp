@@ -7,6 +7,8 @@
 namespace baywright {
 namespace detail {
 
+// measuring_sheet.cpp
+Result<std::vector<SheetPage>> makeMeasuringSheet(const SheetInput& input);
 // plan_sheet.cpp
 Result<std::vector<SheetPage>> makePlanSheet(const SheetInput& input);
 
@@ -15,6 +17,7 @@ Result<std::vector<SheetPage>> makePlanSheet(const SheetInput& input);
 std::span<const SheetKind> sheetKinds() {
   static constexpr std::array kinds = {
       SheetKind{"plan", "Plan for sign-off", detail::makePlanSheet},
+      SheetKind{"measuring", "Measuring list for the site", detail::makeMeasuringSheet},
   };
   return kinds;
 }

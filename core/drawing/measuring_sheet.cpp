@@ -1,0 +1,227 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
+#include <cmath>
+
+#include "drawing/marks.h"
+#include "drawing/page_furniture.h"
+#include "drawing/scale.h"
+#include "drawing/sheet_blocks.h"
+#include "drawing/sheet_layout.h"
+#include "drawing/sheets.h"
+#include "drawing/text_width.h"
+#include "job/room_geometry.h"
+#include "survey/measuring_tasks.h"
+#include "units/length_text.h"
+
+namespace baywright::detail {
+namespace {
+
+const std::string kSection = "To be measured on site";
+
+/// Paper round the sketch for letters and lengths, and how far those stand off the walls. Millimetres.
+constexpr double kAround = 16;
+constexpr double kLetterOff = 6;
+constexpr double kLengthOff = 4;
+constexpr double kCornerLetter = 5;
+/// A box that a figure is written into by hand: 7 mm is a line of writing paper.
+constexpr double kBoxHeight = 7;
+constexpr double kBoxWidth = 34;
+constexpr double kSketchBoxWidth = 18;
+constexpr double kRowHeight = kBoxHeight + 2;
+constexpr double kNumberWidth = 8;
+constexpr double kWhyWidth = 36;
+constexpr double kPad = 3;
+
+/// Takes world metres to the page: centred in the area, at the largest scale of the family that fits.
+struct Sketch {
+  Placing placing;
+  double denominator = 0;
+};
+
+Sketch sketchOf(const Job& job, const PageBox& area) {
+  const auto box = planBox(job.room);
+  const Vec2 space = area.sizes() - 2 * Vec2(kAround, kAround);
+  Sketch sketch;
+  for (const double denominator : scaleLadder(scaleFamilyOf(job.units))) {
+    sketch.denominator = denominator;
+    if ((1000 / denominator * box->size().array() <= space.array()).all()) break;
+  }
+  sketch.placing.scale = 1000 / sketch.denominator;
+  sketch.placing.offset = area.center() - sketch.placing.scale * box->centre();
+  return sketch;
+}
+
+bool wantsWall(const std::vector<MeasuringTask>& tasks, const WallLine& line) {
+  return std::any_of(tasks.begin(), tasks.end(),
+                     [&](const MeasuringTask& task) { return task.what == "wall " + line.name; });
+}
+
+Path emptyBox(const Vec2& centre, double width) {
+  const Vec2 half(width / 2, kBoxHeight / 2);
+  return rectangle(Layer::Labels, {centre - half, centre + half});
+}
+
+Text label(const Vec2& middle, std::string text, double height) {
+  Text mark = textAt(Layer::Labels, middle - Vec2(0, height / 2), std::move(text), TextAnchor::Centre);
+  mark.heightMm = height;
+  mark.onGround = true;
+  return mark;
+}
+
+void addWalls(Linework& marks, const Job& job, const std::vector<MeasuringTask>& tasks,
+              const Sketch& sketch) {
+  const std::vector<WallLine> lines = wallLines(job.room);
+  Ring ring;
+  for (const WallLine& line : lines) ring.push_back(sketch.placing(line.start));
+  marks.paths.push_back(polygon(Layer::Walls, ring));
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    const WallLine& line = lines[i];
+    const Vec2 out = -(line.inward + lines[(i + lines.size() - 1) % lines.size()].inward);
+    const Vec2 away = out.norm() > 1e-6 ? Vec2(out.normalized()) : Vec2(-line.inward);
+    marks.texts.push_back(label(ring[i] + kLetterOff * away, line.name, kCornerLetter));
+    marks.texts.back().bold = true;
+    const Vec2 middle = sketch.placing(line.at(line.length / 2));
+    if (wantsWall(tasks, line)) {
+      // The box lies level, so it must stand off by as much of it as points at the wall.
+      const double reach =
+          std::abs(line.inward.x()) * kSketchBoxWidth / 2 + std::abs(line.inward.y()) * kBoxHeight / 2;
+      marks.paths.push_back(emptyBox(middle - (reach + 1) * line.inward, kSketchBoxWidth));
+    } else {
+      Text length =
+          label(middle - kLengthOff * line.inward, formatLength(line.length, job.units), kLabelText);
+      double angle = std::atan2(line.along.y(), line.along.x());
+      if (angle > kPi / 2 + 1e-9 || angle <= -kPi / 2 + 1e-9) angle += angle > 0 ? -kPi : kPi;
+      length.angle = angle;
+      length.at =
+          middle - kLengthOff * line.inward - kLabelText / 2 * Vec2(-std::sin(angle), std::cos(angle));
+      marks.texts.push_back(length);
+    }
+  }
+  for (const Opening& opening : job.room.openings) {
+    const auto place = openingPlace(job.room, opening.id);
+    if (!place) continue;
+    Path hole = polyline(Layer::Openings, {sketch.placing(place->start), sketch.placing(place->end)});
+    hole.weight = LineWeight::Thick;
+    marks.paths.push_back(hole);
+    marks.texts.push_back(
+        label(sketch.placing(place->middle()) + kLengthOff * place->inward, opening.name, kBodyText));
+  }
+}
+
+/// The number of each task where it is to be measured, and a dashed line along diagonals.
+void addTasks(Linework& marks, const std::vector<MeasuringTask>& tasks, const Sketch& sketch) {
+  for (std::size_t i = 0; i < tasks.size(); ++i) {
+    const MeasuringTask& task = tasks[i];
+    if (!task.from) continue;
+    const Vec2 from = sketch.placing(*task.from);
+    const Vec2 to = sketch.placing(task.to.value_or(*task.from));
+    if (task.what.starts_with("diagonal")) {
+      Path line = polyline(Layer::Survey, {from, to});
+      line.dash = LineDash::Dashed;
+      marks.paths.push_back(line);
+    }
+    // Off the middle, where two diagonals cross.
+    marks.texts.push_back(label(from + 0.4 * (to - from), std::to_string(i + 1), kLabelText));
+  }
+}
+
+Text cell(double x, double baseline, const std::string& text, double width) {
+  Text mark = textAt(Layer::Labels, {x, baseline}, fitText(text, kLabelText, width, FontFace::Regular));
+  mark.heightMm = kLabelText;
+  return mark;
+}
+
+Block taskRow(std::size_t number, const MeasuringTask& task, double width) {
+  Block row;
+  row.section = kSection;
+  row.heightMm = kRowHeight;
+  const double baseline = -kRowHeight / 2 - kLabelText / 2;
+  const double boxAt = width - kBoxWidth;
+  const double whyAt = boxAt - kWhyWidth;
+  row.marks.texts = {cell(0, baseline, std::to_string(number), kNumberWidth),
+                     cell(kNumberWidth, baseline, task.what, whyAt - kNumberWidth - 2),
+                     cell(whyAt, baseline, task.why, kWhyWidth - 2)};
+  row.marks.paths.push_back(emptyBox({width - kBoxWidth / 2, -kRowHeight / 2}, kBoxWidth));
+  return row;
+}
+
+std::vector<Block> taskBlocks(const std::vector<MeasuringTask>& tasks, double width) {
+  std::vector<Block> blocks{headingBlock(kSection, width)};
+  if (tasks.empty()) {
+    blocks.push_back(paragraphBlock("Nothing: every figure of this room has been read.", width));
+    return blocks;
+  }
+  for (std::size_t i = 0; i < tasks.size(); ++i) blocks.push_back(taskRow(i + 1, tasks[i], width));
+  blocks.push_back(
+      paragraphBlock("Write each figure as read, with its unit, and T for tape or L for laser beside it. "
+                     "Numbers on the sketch "
+                     "say where. Letters are corners; wall A runs from corner A to corner B.",
+                     width));
+  return blocks;
+}
+
+/// Where sketch and table go on the first page.
+struct Areas {
+  PageBox sketch;
+  PageBox table;
+};
+
+Areas areasOf(const SheetLayout& layout) {
+  if (layout.column) {
+    PageBox column = *layout.column;
+    column.min().y() = layout.signOff.min().y() + kPad;  // nobody signs a sketch
+    return {layout.drawing, column};
+  }
+  const double middle = layout.drawing.center().y();
+  Areas areas{layout.drawing, layout.drawing};
+  areas.sketch.min().y() = middle;
+  areas.table.max().y() = middle;
+  return areas;
+}
+
+SheetPage blankPage(const SheetLayout& layout) {
+  SheetPage page;
+  page.title = "Measuring list";
+  page.widthMm = layout.page.sizes().x();
+  page.heightMm = layout.page.sizes().y();
+  page.marks = borderMarks(layout.frame);
+  return page;
+}
+
+}  // namespace
+
+/// The room's sketch with corner letters and the lengths that are known, and a numbered box for each figure
+/// that is still to be read. The scale is the largest of the job's family that fits; the request's is not
+/// asked, for nobody scales off a sketch.
+Result<std::vector<SheetPage>> makeMeasuringSheet(const SheetInput& input) {
+  if (input.job.room.walls.size() < 3) {
+    return fail("The room has no walls yet, so there is no sketch to measure by.", {},
+                "Trace or type its floor first, as roughly as you like.");
+  }
+  const SheetLayout layout = layoutOf(input.request.paper, input.request.orientation);
+  const Areas areas = areasOf(layout);
+  const std::vector<MeasuringTask> tasks = measuringTasks(input.job);
+  const Sketch sketch = sketchOf(input.job, areas.sketch);
+
+  const PageMarks tables = flow(taskBlocks(tasks, areas.table.sizes().x()), {{0, areas.table}},
+                                [&](std::size_t) { return layout.laterText; });
+  std::vector<SheetPage> pages;
+  for (const Linework& table : tables) {
+    pages.push_back(blankPage(layout));
+    pages.back().marks.append(table);
+  }
+  if (pages.empty()) pages.push_back(blankPage(layout));
+  addWalls(pages.front().marks, input.job, tasks, sketch);
+  addTasks(pages.front().marks, tasks, sketch);
+  pages.front().scaleDenominator = sketch.denominator;
+
+  TitleBlock fields = titleBlockOf(input.job, "Measuring list");
+  for (std::size_t i = 0; i < pages.size(); ++i) {
+    fields.scale = i == 0 ? scaleText(sketch.denominator) : std::string();
+    fields.sheet = std::to_string(i + 1) + " of " + std::to_string(pages.size());
+    pages[i].marks.append(titleBlockMarks(fields, layout.frame));
+  }
+  return pages;
+}
+
+}  // namespace baywright::detail
