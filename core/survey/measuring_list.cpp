@@ -413,6 +413,16 @@ std::string cornerLetters(int corner) {
   return letters;
 }
 
+bool looksLikeMeasuringList(std::string_view text) {
+  // The header is near the top, after remarks at most.
+  constexpr std::size_t kTop = 1 << 16;
+  const auto rows = csvRows(text.substr(0, kTop));
+  if (!rows || rows->empty()) return false;
+  const auto& header = rows->front().fields;
+  return std::any_of(header.begin(), header.end(),
+                     [](const std::string& name) { return lower(name) == "kind"; });
+}
+
 Result<MeasuringList> readMeasuringList(std::string_view text, std::optional<UnitSystem> asked) {
   const auto rows = csvRows(text);
   if (!rows) return tl::unexpected(rows.error());

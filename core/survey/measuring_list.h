@@ -50,6 +50,9 @@ struct MeasuringList {
 /// more than kMostSurveyCorners.
 Result<MeasuringList> readMeasuringList(std::string_view text, std::optional<UnitSystem> asked = {});
 
+/// True when the first row names a column `kind`, so that a table of points is told from a list by looking.
+bool looksLikeMeasuringList(std::string_view text);
+
 /// The list as readMeasuringList reads it back, in metres to the tenth of a millimetre and degrees to the
 /// thousandth.
 std::string writeMeasuringList(const MeasuringList& list);

@@ -135,6 +135,13 @@ TEST(MeasuringList, SaysLineAndColumnOfWhatItRefuses) {
   EXPECT_NE(refusal(rows("wall,E,,,,,3 m,,,\n")).find("corner E"), std::string::npos);
 }
 
+TEST(MeasuringList, IsToldFromATableOfPoints) {
+  EXPECT_TRUE(looksLikeMeasuringList("# mine\n\nValue;Kind\n"));
+  EXPECT_FALSE(looksLikeMeasuringList("x,y,z\n1,2,3\n"));
+  EXPECT_FALSE(looksLikeMeasuringList("1.5 2.5 3.5\n"));
+  EXPECT_FALSE(looksLikeMeasuringList(""));
+}
+
 TEST(MeasuringList, IsBounded) {
   EXPECT_NE(refusal(std::string(kLargestTable + 1, 'x')).find("megabyte"), std::string::npos);
   std::string many = kHeader;
