@@ -183,38 +183,58 @@ Vec2 shiftFor(const Ring& ring) {
   return far ? Vec2(-low) : Vec2::Zero();
 }
 
-void noteSize(const JoinedRoom& room, std::vector<std::string>& notes) {
+void noteSize(const JoinedRoom& room, const DxfDrawing& drawing, std::vector<std::string>& notes) {
   constexpr Range kUsualRoom{4, 2000};  // square metres
-  notes.push_back(
-      "The floor has " + number(room.area, 2) + " square metres and " + std::to_string(room.ring.size()) +
-      " corners." +
-      (kUsualRoom.contains(room.area) ? "" : " No room for golf is like that: the unit may be wrong."));
+  std::string note = "The floor has " + number(room.area, 2) + " square metres and " +
+                     std::to_string(room.ring.size()) + " corners.";
+  if (!kUsualRoom.contains(room.area))
+    note += " No room for golf is like that: the unit may be wrong. " + extentInUnits(drawing);
+  notes.push_back(note);
 }
 
-void noteOtherRooms(const JoinedLines& joined, std::vector<std::string>& notes) {
+void noteOtherRooms(const JoinedLines& joined, std::size_t taken, std::vector<std::string>& notes) {
   constexpr std::size_t kMostNamed = 6;
   std::vector<std::string> others;
-  for (std::size_t i = 1; i < joined.rooms.size() && others.size() < kMostNamed; ++i) {
+  for (std::size_t i = 0; i < joined.rooms.size() && others.size() < kMostNamed; ++i) {
+    if (i == taken) continue;
     const Vec2 middle = centroid(Polygon{joined.rooms[i].ring, {}});
-    others.push_back("one of " + number(joined.rooms[i].area, 1) + " square metres around " +
-                     number(middle.x(), 1) + ", " + number(middle.y(), 1) + " m");
+    others.push_back("number " + std::to_string(i + 1) + " of " + number(joined.rooms[i].area, 1) +
+                     " square metres around " + number(middle.x(), 1) + ", " + number(middle.y(), 1) + " m");
   }
   if (!others.empty())
-    notes.push_back("The largest of " + std::to_string(joined.rooms.size()) +
-                    " closed rooms was taken. Others are " + listed(others) + ".");
+    notes.push_back("Of " + std::to_string(joined.rooms.size()) + " closed rooms number " +
+                    std::to_string(taken + 1) + " by size was taken. Others are " + listed(others) + ".");
 }
 
-Result<Room> roomWith(const JoinedLines& joined, const DxfDrawing& drawing, double scale, const Vec2& shift,
-                      std::vector<std::string>& notes) {
-  const JoinedRoom& floor = joined.rooms.front();
+// The largest words within the floor, if they are words and not a dimension.
+std::string nameIn(const Ring& floor, const DxfDrawing& drawing, double scale) {
+  constexpr std::size_t kLongest = 60;  // bytes; more is a remark
+  const DxfText* best = nullptr;
+  for (const DxfText& text : drawing.texts) {
+    const bool isWord = std::any_of(text.words.begin(), text.words.end(), [](char c) {
+      return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || static_cast<unsigned char>(c) >= 0x80;
+    });
+    const bool startsWithFigure =
+        !text.words.empty() && text.words.front() >= '0' && text.words.front() <= '9';
+    if (text.hidden || !isWord || startsWithFigure || text.words.size() > kLongest) continue;
+    if (best && text.height <= best->height) continue;
+    if (locate(floor, scale * text.at) == Location::Inside) best = &text;
+  }
+  if (!best) return {};
+  return best->words.substr(0, best->words.find('\n'));
+}
+
+Result<Room> roomWith(const JoinedRoom& floor, double wallThickness, const DxfDrawing& drawing, double scale,
+                      const Vec2& shift, std::vector<std::string>& notes) {
   Ring corners = floor.ring;
   for (Vec2& corner : corners) corner += shift;
   auto job = setRoomOutline(newJob(), corners, Instrument::Drawing);
   if (!job) return tl::unexpected(job.error());
-  if (joined.wallThickness > 0)
-    for (Wall& wall : job->room.walls) wall.thickness = joined.wallThickness;
+  job->room.name = nameIn(floor.ring, drawing, scale);
+  if (wallThickness > 0)
+    for (Wall& wall : job->room.walls) wall.thickness = wallThickness;
   for (const auto& [opening, note] :
-       detail::openingsOf(job->room, floor, joined.wallThickness, drawing, scale, shift)) {
+       detail::openingsOf(job->room, floor, wallThickness, drawing, scale, shift)) {
     if (opening) {
       auto with = addOpening(*job, *opening);
       if (!with) continue;
@@ -246,14 +266,18 @@ Result<RecognisedRoom> recogniseDrawing(const DxfDrawing& drawing, const DxfChoi
 
   RecognisedRoom result;
   result.notes = {unitNote(drawing, *unit), found->note};
-  const JoinedRoom& floor = found->joined.rooms.front();
-  noteSize(floor, result.notes);
-  noteOtherRooms(found->joined, result.notes);
+  const auto& rooms = found->joined.rooms;
+  if (choices.room >= rooms.size())
+    return fail("The drawing has " + std::to_string(rooms.size()) + " closed rooms; there is no number " +
+                std::to_string(choices.room + 1) + ".");
+  const JoinedRoom& floor = rooms[choices.room];
+  noteSize(floor, drawing, result.notes);
+  noteOtherRooms(found->joined, choices.room, result.notes);
   const Vec2 shift = shiftFor(floor.ring);
   if (!shift.isZero())
     result.notes.push_back("The room lies far from the drawing's origin and was moved by " +
                            number(shift.x(), 3) + ", " + number(shift.y(), 3) + " m.");
-  auto room = roomWith(found->joined, drawing, scale, shift, result.notes);
+  auto room = roomWith(floor, found->joined.wallThickness, drawing, scale, shift, result.notes);
   if (!room) return tl::unexpected(room.error());
   result.room = std::move(*room);
   if (!floor.inside.empty())

@@ -16,6 +16,7 @@ struct DxfChoices {
   DrawingUnit unit = DrawingUnit::NotStated;  ///< wins over what the drawing states
   double tolerance = 0.005;                   ///< metres, for joining lines; see survey/line_join.h
   double widestGap = 5.5;                     ///< metres
+  std::size_t room = 0;                       ///< which closed room, by size: 0 is the largest
 };
 
 /// "It measures 6400 by 7400 drawing units: 6.40 by 7.40 m in millimetres, ...", for all usual units: so that
@@ -29,7 +30,8 @@ std::string extentInUnits(const DxfDrawing& drawing);
 /// have the accuracy of Instrument::Drawing; nothing on a plan tells heights, so those are not measured.
 ///
 /// Refused with a sentence: a unit that neither the drawing nor the choices state (with the extent in each
-/// usual unit), a layer that is not there, an extent that in this unit is no room, nothing that closes.
+/// usual unit), a layer or a room that is not there, an extent that in this unit is no room, nothing that
+/// closes.
 Result<RecognisedRoom> recogniseDrawing(const DxfDrawing& drawing, const DxfChoices& choices);
 inline constexpr double kFarAway = 100;  // metres
 

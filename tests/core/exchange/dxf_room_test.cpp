@@ -120,6 +120,34 @@ TEST(DxfRoom, IgnoresLayersThatAreNotShown) {
   EXPECT_EQ(views[1].reason, "It is frozen in the drawing.");
 }
 
+TEST(DxfRoom, TakesAnotherRoomIfAsked) {
+  auto drawing = drawn({{"WALL", rectangle(0, 0, 6, 4)}, {"WALL", rectangle(6, 0, 9, 4)}});
+  drawing.texts = {{"6.00 x 4.00", {3, 1}, 0.9, 0, false},
+                   {"Garage\n24 m", {3, 2}, 0.3, 0, false},
+                   {"Workshop", {7, 2}, 0.4, 0, false},
+                   {"north door", {3, 3}, 0.1, 0, false},
+                   {"HIDDEN", {3, 3}, 2, 0, true}};
+  const auto largest = recogniseDrawing(drawing, {});
+  ASSERT_TRUE(largest) << largest.error().sentence();
+  EXPECT_EQ(largest->room.name, "Garage");
+  EXPECT_TRUE(mentions(largest->notes, "number 2 of 12.0 square metres around 7.5, 2.0 m"));
+  DxfChoices second;
+  second.room = 1;
+  const auto other = recogniseDrawing(drawing, second);
+  ASSERT_TRUE(other);
+  EXPECT_NEAR(floorArea(other->room), 12, 1e-9);
+  EXPECT_EQ(other->room.name, "Workshop");
+  second.room = 2;
+  EXPECT_FALSE(recogniseDrawing(drawing, second));
+}
+
+TEST(DxfRoom, DoubtsAUnitThatMakesNoRoom) {
+  const auto room = recogniseDrawing(drawn({{"WALL", rectangle(0, 0, 6400, 4200)}}, DrawingUnit::Inches), {});
+  ASSERT_TRUE(room) << room.error().sentence();
+  EXPECT_TRUE(mentions(room->notes, "the unit may be wrong"));
+  EXPECT_TRUE(mentions(room->notes, "6.40 by 4.20 m in millimetres"));
+}
+
 TEST(DxfRoom, RefusesADrawingWithoutLines) {
   EXPECT_FALSE(recogniseDrawing(drawn({}), {}));
   EXPECT_FALSE(recogniseDrawing({}, {}));
