@@ -9,7 +9,7 @@ namespace {
 
 /// Fixtures are taped from the nearest wall, over about this length.
 constexpr double kOffsetRun = 3.0;
-/// A person fits under what hangs from here on (80 in, IBC 1003.3.1).
+/// A person fits under what hangs from here on (80 in, ADA Standards fig. 8(a)).
 constexpr double kStandUnder = 2.032;
 /// How exactly a bystander keeps to a place (common practice, no source).
 constexpr double kBystanderSigma = 0.05;

@@ -11,7 +11,8 @@
 namespace baywright {
 namespace {
 
-/// Free height under what hangs where people walk: 80 in (IBC 1003.3.1, value from memory).
+/// Free height under what hangs where people walk: 80 in (ADA Standards, fig. 8(a); IBC 1003.3.1 alike, from
+/// memory).
 constexpr double kHeadHeight = 2.032;
 
 Finding blank(const CheckInput& input, const std::string& aspect) {
@@ -100,7 +101,7 @@ void addHeadHeight(CheckResult& result, const CheckInput& input, const ConvexPol
   finding.sentence = "The projector hangs " + formatLength(lowest->z(), input.job.units) +
                      " above the floor; people pass under " + formatLength(kHeadHeight, input.job.units) +
                      ".";
-  finding.source = "80 in of headroom: IBC 1003.3.1, as guidance; the local code decides";
+  finding.source = "80 in of headroom: ADA Standards fig. 8(a), as guidance; the local code decides";
   result.findings.push_back(std::move(finding));
 }
 

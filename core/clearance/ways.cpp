@@ -10,7 +10,7 @@
 namespace baywright {
 namespace {
 
-/// Things that hang higher are walked under (80 in, IBC 1003.3.1).
+/// Things that hang higher are walked under (80 in, ADA Standards fig. 8(a)).
 constexpr double kHeadHeight = 2.032;
 /// A point of an outline lies on every obstacle this near, metres: far above rounding, far below a gap.
 constexpr double kTouching = 2e-3;

@@ -37,9 +37,15 @@ TEST(StandardAtmosphere, DensityAtFiveThousandFeet) {
 }
 
 TEST(DryAir, DensityOfHeatedRoomsAtSeaLevel) {
-  // Ideal gas at 101.325 kPa: 1.2041 kg/m^3 at 20 C, 1.1839 kg/m^3 at 25 C (handbook values, from memory).
-  EXPECT_NEAR(airAt(0, 293.15)->density, 1.2041, 1e-4);
-  EXPECT_NEAR(airAt(0, 298.15)->density, 1.1839, 1e-4);
+  // Dry air at 101.325 kPa, table of density against temperature (liquisearch.com, Density of air).
+  struct Row {
+    double celsius;
+    double density;
+  };
+  for (const Row& row : {Row{35, 1.1455}, Row{30, 1.1644}, Row{25, 1.1839}, Row{20, 1.2041}, Row{15, 1.2250},
+                         Row{10, 1.2466}, Row{5, 1.2690}, Row{0, 1.2922}, Row{-10, 1.3413}}) {
+    EXPECT_NEAR(airAt(0, 273.15 + row.celsius)->density, row.density, 1e-4) << row.celsius;
+  }
 }
 
 }  // namespace

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // ANSI/InfoComm 3M-2011, Projected Image System Contrast Ratio: with the room's light on, at least 15:1 for
-// basic and 50:1 for analytical decision making (7:1 passive viewing and 80:1 full-motion video: value from
-// memory).
+// basic and 50:1 for analytical decision making (7:1 for passive viewing as a projector maker quotes it; 80:1
+// for full-motion video: value from memory).
 #include "optics/brightness.h"
 #include "optics/photometry.h"
 #include "optics_scene.h"

