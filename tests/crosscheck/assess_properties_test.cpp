@@ -5,9 +5,11 @@
 #include <rapidcheck.h>
 
 #include <algorithm>
+#include <set>
 
 #include "clearance/assess.h"
 #include "clearance/free_ways.h"
+#include "fit/smallest_change.h"
 #include "moved_job.h"
 #include "random_job.h"
 
@@ -140,6 +142,41 @@ TEST(Assess, LeavesLessWhereTheCeilingComesDown) {
     RC_ASSERT(after < before + 1e-9);
     RC_ASSERT(after > before - by - 1e-9);
   });
+}
+
+std::set<std::string> blockedIn(const Assessment& assessment) {
+  std::set<std::string> keys;
+  for (const Finding& finding : assessment.findings) {
+    if (finding.verdict == Verdict::Blocked) keys.insert(finding.key);
+  }
+  return keys;
+}
+
+TEST(WhatWouldHelp, ClearsTheFindingAndBlocksNothingElse) {
+  int offered = 0;
+  HOLDS("changes", [&] {
+    const Job job = drawnJob();
+    const Assessment before = assess(job);
+    const std::set<std::string> blocked = blockedIn(before);
+    for (const Finding& finding : before.findings) {
+      const bool needsHelp = finding.verdict == Verdict::Blocked || finding.verdict == Verdict::Tight;
+      if (!needsHelp || *rc::gen::inRange(0, 60) > 0) continue;
+      const auto changes = smallestChanges(job, finding.key, {});
+      RC_ASSERT(changes.has_value());
+      for (const Change& change : *changes) {
+        ++offered;
+        RC_LOG() << change.sentence << "\n";
+        const Assessment after = assess(change.job);
+        const Finding* now = after.find(finding.key);
+        const bool clear = !now || now->verdict == Verdict::Clear;  // RC_ASSERT's || looks at both sides
+        RC_ASSERT(clear);
+        const std::set<std::string> still = blockedIn(after);
+        RC_ASSERT(std::includes(blocked.begin(), blocked.end(), still.begin(), still.end()));
+        RC_ASSERT(validate(change.job).size() <= validate(job).size());
+      }
+    }
+  });
+  EXPECT_GT(offered, 20);
 }
 
 }  // namespace

@@ -51,6 +51,27 @@ TEST(GeometryProblem, SwingBesideAWall) {
   EXPECT_NEAR(answer.swing("wall.margin"), 2.6 - answer.swing("behind") - 0.15, 1e-9);
 }
 
+// What a fitter taped beats the model, with the tape's and the golfer's own accuracy; the rest follows: a
+// club as long again by 50 mm reaches higher, by less than twice that.
+TEST(GeometryProblem, TapedSwing) {
+  JobBuilder builder = emptyHall().withGolfer(1.8).withClub(1.10);
+  const Textbook modelled(builder);
+  const double highest = modelled.swing("highest") + 0.07;
+  const double behind = modelled.swing("behind") - 0.05;
+  builder.withMeasuredReach(highest, behind);
+  const Textbook taped(builder);
+  EXPECT_NEAR(taped.swing("highest"), highest, 0.001);
+  EXPECT_NEAR(taped.swing("behind"), behind, 0.001);
+  EXPECT_LT(taped.swing("sigma_up"), 0.025);
+  EXPECT_GT(modelled.swing("sigma_up"), 0.049);
+  builder.withClub(1.15, 1.012, "Longer");
+  const Textbook longer(builder);
+  const std::string name = "swing." + std::to_string(longer.job.golfers[0].id.value) + "." +
+                           std::to_string(longer.job.golfers[0].clubs[1].id.value) + ".highest";
+  EXPECT_GT(longer[name], highest);
+  EXPECT_LT(longer[name], highest + 0.10);
+}
+
 // A leaf of 0.9 m about a hinge at (0, 3), opening toward a box whose nearest corner is at 0.6 along and 0.8
 // across: 3-4-5, so 0.1 m stay free.
 TEST(GeometryProblem, LeafAndBox) {
