@@ -29,6 +29,11 @@ constexpr double kContradicted = 0.001;
 constexpr double kAsGood = 3.84;
 /// Two floors are different when a corner differs by more, metres.
 constexpr double kOtherShape = 0.1;
+/// A hundred thousandth of an instrument's sigma is nanometres. Finer steps drown in the rounding of the sum
+/// of squares, and a solver that asks for them may never be content.
+constexpr double kSettled = 1e-5;
+/// Starts that are followed to compare where they lead.
+constexpr int kCompared = 4;
 /// A redundancy below this is rounding: nothing checks the reading.
 constexpr double kUnchecked = 1e-6;
 
@@ -77,7 +82,9 @@ Result<Solution> follow(const SurveyNetwork& network, const Ring& start, const R
   problem.jacobian = [&](const VectorXd& x) {
     return MatrixXd(-SurveyFrame::design(observations, SurveyFrame::cornersOf(x)));
   };
-  auto fit = leastSquares(problem);
+  LeastSquaresOptions options;
+  options.stepInSigmas = kSettled;
+  auto fit = leastSquares(problem, options);
   if (!fit) return tl::unexpected(fit.error());
   made.fit = std::move(*fit);
   made.corners = SurveyFrame::cornersOf(made.fit.solution);
@@ -112,10 +119,12 @@ struct Choice {
     }
     const double gain = best->fit.weightedSquares - made->fit.weightedSquares;
     const bool isOther = farthest(made->corners, best->corners) > kOtherShape;
-    // An assumption that fits says nothing about the shape, so only floors that were read are compared.
+    // Assumptions follow from where one starts, so they say nothing about which start is right: then the
+    // likelier one stays unless the readings contradict it.
     const bool areRead = made->notes.empty() && best->notes.empty();
+    if (!areRead && (best->tail > kContradicted || made->tail <= kContradicted)) return;
     if (isOther && areRead && made->isFloor && std::abs(gain) < kAsGood) isDoubtful = true;
-    if (gain <= kAsGood) return;
+    if (areRead && gain <= kAsGood) return;
     best = std::move(*made);
     isDoubtful = false;
   }
@@ -220,7 +229,12 @@ Result<SurveyAdjustment> adjust(const SurveyNetwork& network, const Ring& drawn)
     if (signedArea(local) > 0) choice.offer(follow(network, local, local));
   }
   if (!choice.isGood()) {
-    for (const Ring& start : startingCorners(network)) choice.offer(follow(network, start, local));
+    // The first few in any case, for another shape may fit as well; the others as long as nothing fits.
+    int followed = 0;
+    for (const Ring& start : startingCorners(network)) {
+      if (++followed > kCompared && choice.isGood()) break;
+      choice.offer(follow(network, start, local));
+    }
   }
   if (!choice.best) return tl::unexpected(*choice.problem);
   SurveyAdjustment made = answer(network, *choice.best, datum);

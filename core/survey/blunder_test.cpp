@@ -5,6 +5,7 @@
 #include <cctype>
 #include <cmath>
 #include <limits>
+#include <span>
 
 #include "units/angle_text.h"
 #include "units/length_text.h"
@@ -138,19 +139,34 @@ std::string tooMuch(const SuspectReading& suspect) {
   return suspect.error > 0 ? "too long" : "too short";
 }
 
+std::string capitalised(std::string text) {
+  text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
+  return text;
+}
+
+/// "Diagonal A-C was read as 7.511 m and is probably 7.212 m ± 0.006 m (too long by 0.299 m)".
+std::string blameText(const SuspectReading& suspect, const UnitSystem& units) {
+  return capitalised(oneText(suspect, units)) + " (" + tooMuch(suspect) + " by " +
+         valueText(std::abs(suspect.error), suspect.isAngle, units) + ")";
+}
+
+std::string listed(std::span<const SuspectReading> suspects) {
+  std::string names;
+  for (std::size_t i = 0; i < suspects.size(); ++i)
+    names += (i == 0 ? "" : i + 1 == suspects.size() ? " or " : ", ") + suspects[i].what;
+  return names;
+}
+
 std::string sentenceOf(const Suspicion& suspicion, bool isAssumedSquare, const UnitSystem& units) {
-  const std::vector<SuspectReading>& suspects = suspicion.suspects;
-  if (suspects.size() == 1) {
-    std::string text = oneText(suspects.front(), units);
-    text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
-    return text + " (" + tooMuch(suspects.front()) + " by " +
-           valueText(std::abs(suspects.front().error), suspects.front().isAngle, units) + "). Read it again.";
-  }
+  const std::span<const SuspectReading> suspects = suspicion.suspects;
+  if (suspects.size() == 1) return blameText(suspects.front(), units) + ". Read it again.";
+  if (suspicion.isSettledBySquareness)
+    return blameText(suspects.front(), units) +
+           " if the corners are square; but the readings cannot tell it from " + listed(suspects.subspan(1)) +
+           ". Read them again.";
   std::string text = "The readings do not fit together, and cannot tell which of them is wrong: ";
   for (std::size_t i = 0; i < suspects.size(); ++i)
     text += (i == 0 ? "" : i + 1 == suspects.size() ? "; or " : "; ") + oneText(suspects[i], units);
-  if (suspicion.isSettledBySquareness)
-    return text + ". If the corners are square, it is " + suspects.front().what + ". Read them again.";
   if (isAssumedSquare) text += "; or the room is not square";
   return text + ". Read them again, or one diagonal more.";
 }

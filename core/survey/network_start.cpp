@@ -18,6 +18,10 @@ constexpr double kRoughShare = 0.02;
 constexpr double kRoughAngle = 0.05;
 /// What one observation may add: a blunder counts as three rough sigmas and no more.
 constexpr double kMostCost = 9;
+/// What one corner that is not square may add, where nothing was read about it.
+constexpr double kMostCornerCost = 2;
+/// A turn by less, radians (20 degrees), makes no corner.
+constexpr double kNoCorner = 0.35;
 /// Crossing walls and clockwise rooms come after all others.
 constexpr double kImpossible = 1000;
 /// Partial rooms that are kept while walking round.
@@ -45,9 +49,24 @@ double roughCost(const Observation& o, const Ring& corners) {
   return std::min(miss * miss / (scale * scale), kMostCost);
 }
 
-double shapeCost(const Ring& corners) {
-  if (signedArea(corners) <= 0) return kImpossible;
-  return selfCrossings({corners, {}}).empty() ? 0 : kImpossible;
+/// Corners are mostly square and mostly turn left, and nobody letters one that does not turn: so much for
+/// each of them, when the readings leave it open.
+double cornerCost(const Vec2& before, const Vec2& after) {
+  const double turn = std::atan2(cross(before, after), before.dot(after));
+  if (std::abs(turn) < kNoCorner) return kMostCornerCost;
+  const double off = std::remainder(turn, kPi / 2) / kRoughAngle;
+  return std::min(off * off, kMostCornerCost) + (turn < 0 ? kTurns[1].cost : 0);
+}
+
+/// What all observations and the shape say about a whole ring.
+double ringCost(const SurveyNetwork& network, const Ring& corners) {
+  double cost = 0;
+  for (const Observation& o : network.observations) cost += roughCost(o, corners);
+  const std::size_t count = corners.size();
+  for (std::size_t i = 0; i < count; ++i)
+    cost += cornerCost(corners[i] - corners[(i + count - 1) % count], corners[(i + 1) % count] - corners[i]);
+  const bool isFloor = signedArea(corners) > 0 && selfCrossings({corners, {}}).empty();
+  return isFloor ? cost : cost + kImpossible;
 }
 
 struct Scored {
@@ -137,10 +156,7 @@ class RightAngles {
     made.corners.push_back({0, 0});
     for (std::size_t i = 0; i + 1 < headings.size(); ++i)
       made.corners.push_back(made.corners.back() + (*lengths)[i] * along(headings[i]));
-    for (const Observation& o : network_.observations) made.cost += roughCost(o, made.corners);
-    for (const int turn : turns) made.cost += turn < 0 ? kTurns[1].cost : 0;
-    if (found_.size() >= kKept && made.cost >= found_.back().cost) return;
-    made.cost += shapeCost(made.corners);
+    made.cost = ringCost(network_, made.corners);
     found_.push_back(std::move(made));
     keepBest(found_, kKept);
   }
@@ -204,19 +220,11 @@ class Walk {
       keepBest(next, kBeam);
       beam = std::move(next);
     }
-    for (Scored& made : beam) made.cost += closingCost(made.corners) + shapeCost(made.corners);
+    for (Scored& made : beam) made.cost = ringCost(network_, made.corners);
     return beam;
   }
 
  private:
-  /// Of the turns at the last corner and the first, which the walk round has not seen.
-  static double closingCost(const Ring& corners) {
-    const Vec2 last = corners.back() - corners[corners.size() - 2];
-    const Vec2 closing = corners.front() - corners.back();
-    const Vec2 first = corners[1] - corners[0];
-    return (cross(last, closing) < 0 ? kTurns[1].cost : 0) + (cross(closing, first) < 0 ? kTurns[1].cost : 0);
-  }
-
   void extend(const Scored& partial, int corner, std::vector<Scored>& next) const {
     for (const auto& [place, cost] : candidates(partial, corner)) {
       Scored made = partial;

@@ -18,7 +18,7 @@ namespace baywright {
 /// are wound the wrong way come last.
 std::vector<Ring> startingCorners(const SurveyNetwork& network);
 
-inline constexpr std::size_t kMostStarts = 4;
+inline constexpr std::size_t kMostStarts = 12;
 inline constexpr int kMostTurns = 16;
 
 }  // namespace baywright

@@ -8,6 +8,7 @@
 #include <cmath>
 #include <random>
 
+#include "geometry/polygon_validity.h"
 #include "job/edit.h"
 #include "survey_list.h"
 
@@ -24,7 +25,7 @@ void expectFloor(const SurveyAdjustment& made, const Ring& corners, double toler
   ASSERT_EQ(made.corners.size(), corners.size());
   for (std::size_t i = 0; i < corners.size(); ++i)
     EXPECT_LT((made.corners[i].position - corners[i]).norm(), tolerance)
-        << i << ": " << made.corners[i].position.transpose();
+        << i << ": " << made.corners[i].position.transpose() << " for " << corners[i].transpose();
 }
 
 SurveyAdjustment adjusted(const SurveyList& list) {
@@ -193,6 +194,40 @@ TEST(SurveyAdjustment, MoreReadingsNeverMakeACornerWorse) {
   const auto b = adjusted(many);
   for (std::size_t i = 0; i < 6; ++i)
     EXPECT_LE(b.corners[i].ellipse.major, a.corners[i].ellipse.major + 1e-12);
+}
+
+/// A room of right angles: a rectangle that loses a few of its corners, each for a smaller rectangle.
+Ring randomRoom(std::mt19937& random, int cuts) {
+  std::uniform_real_distribution<double> size(3.5, 9);
+  std::uniform_real_distribution<double> share(0.2, 0.6);
+  const double w = size(random);
+  const double h = size(random);
+  Ring ring{{0, 0}, {w, 0}, {w, h}, {0, h}};
+  for (int tries = 0; tries < 50 && cuts > 0; ++tries) {
+    const std::size_t i = 2 + random() % (ring.size() - 2);
+    const Vec2 corner = ring[i];
+    const Vec2 back = share(random) * (ring[i - 1] - corner);
+    const Vec2 on = share(random) * (ring[(i + 1) % ring.size()] - corner);
+    Ring cut = ring;
+    cut[i] = corner + back;
+    cut.insert(cut.begin() + static_cast<std::ptrdiff_t>(i) + 1, {corner + back + on, corner + on});
+    if (signedArea(cut) <= 0 || !selfCrossings({cut, {}}).empty()) continue;
+    ring = cut;
+    --cuts;
+  }
+  return ring;
+}
+
+TEST(SurveyAdjustment, FindsRoomsOfRightAnglesFromNoisyWallsInAnyOrder) {
+  std::mt19937 random(42);
+  std::normal_distribution<double> noise(0, 0.0015);
+  for (int round = 0; round < 60; ++round) {
+    const Ring room = randomRoom(random, round % 5);
+    SurveyList list = readOff(room);
+    for (Measurement& reading : list.readings) reading.value += noise(random);
+    std::shuffle(list.readings.begin(), list.readings.end(), random);
+    expectFloor(adjusted(list), room, 0.06);
+  }
 }
 
 // Monte Carlo: what the covariance promises is how the corners scatter when readings scatter.

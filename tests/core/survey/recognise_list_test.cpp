@@ -68,7 +68,7 @@ TEST(RecogniseList, SetsAsideTheOneReadingThatDoesNotFit) {
   const RecognisedRoom made = recognised(replaced(kGood, "diagonal,B,D,,,,4.243", "diagonal,B,D,,,,4.443") +
                                          "offset,A,D,,,,3.000,,laser,\noffset,F,D,,,,4.000,,laser,\n");
   ASSERT_EQ(made.suspicious.size(), 1u);
-  EXPECT_NE(made.suspicious[0].find("diagonal B-D"), std::string::npos) << made.suspicious[0];
+  EXPECT_NE(made.suspicious[0].find("Diagonal B-D"), std::string::npos) << made.suspicious[0];
   EXPECT_NE(made.suspicious[0].find("4.24"), std::string::npos) << made.suspicious[0];
   EXPECT_EQ(std::count_if(made.measurements.begin(), made.measurements.end(),
                           [](const Measurement& reading) { return !reading.used; }),
