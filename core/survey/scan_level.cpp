@@ -116,10 +116,8 @@ Result<ScanLevel> levelOf(const ScanPatches& scan) {
   if (!floor) return fail("The scan has no flat surface that could be the floor.", {}, next);
 
   ScanLevel level;
-  level.floorPlane = *floor;
   const Vec3 up = floor->normal;
   level.levelFromScan = turning(up);
-  level.tilt = std::acos(std::clamp(up.z(), -1.0, 1.0));
   level.floor = floor->offset;
   return level;
 }

@@ -57,6 +57,7 @@ std::vector<std::uint32_t> linesOfPatches(const LevelScan& scan, const std::vect
 struct Gathered {
   std::vector<WeightedPoint> points;
   std::vector<float> heights;
+  std::vector<bool> isShared;  ///< near the patches of another line, that is in a corner
   double pieces = 0;
 };
 
@@ -93,6 +94,7 @@ std::vector<Gathered> gather(const LevelScan& scan, const std::vector<ScanLine>&
       if (std::abs(lines[line].distance(place)) > kGather) continue;
       found[line].points.push_back({place, 1.0 / counts[cube]});
       found[line].heights.push_back(p.z());
+      found[line].isShared.push_back(std::popcount(spread[cube]) > 1);
     }
   }
   for (std::size_t i = 0; i < scan.flat.patches.size(); ++i)
@@ -103,7 +105,9 @@ std::vector<Gathered> gather(const LevelScan& scan, const std::vector<ScanLine>&
 ScanLine refined(const Gathered& gathered, ScanLine line, double ceiling) {
   std::vector<WeightedPoint> used;
   for (std::size_t i = 0; i < gathered.points.size(); ++i)
-    if (gathered.heights[i] > kLowest && gathered.heights[i] < ceiling - kBelowCeiling)
+    // In a corner the other wall's points all lie on one side, and would turn this one.
+    if (!gathered.isShared[i] && gathered.heights[i] > kLowest &&
+        gathered.heights[i] < ceiling - kBelowCeiling)
       used.push_back(gathered.points[i]);
   if (used.size() < 10) used = gathered.points;
   if (used.size() < 3) return line;

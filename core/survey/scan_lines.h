@@ -13,7 +13,8 @@ struct LevelScan {
   ScanPatches flat;                     ///< turned as the samples are
   Mat3 fromUpright = Mat3::Identity();  ///< how they were turned: place = fromUpright * original + shift
   Vec3 shift = Vec3::Zero();
-  double ceiling = 0;  ///< height of the highest large level surface: what counts as "up to the ceiling"
+  double floorScatter = 0;  ///< of the floor's points about z = 0, once it was settled
+  double ceiling = 0;       ///< height of the highest large level surface: what counts as "up to the ceiling"
 };
 
 /// Turned as `level` says, after what it was turned before. `ceiling` is found anew.

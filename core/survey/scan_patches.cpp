@@ -110,9 +110,8 @@ int piecesOf(const ScanGeometry& scan, const TriangleMesh::Corners& corners, dou
 
 }  // namespace
 
-std::vector<Eigen::Vector3f> surfaceSamples(const ScanGeometry& scan) {
+std::vector<Eigen::Vector3f> surfaceSamples(const ScanGeometry& scan, double spacing) {
   if (!scan.isMesh()) return scan.points;
-  double spacing = kSampleSpacing;
   const auto total = [&] {
     double count = 0;
     for (const auto& corners : scan.triangles) count += std::pow(piecesOf(scan, corners, spacing), 2);

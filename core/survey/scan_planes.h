@@ -35,9 +35,9 @@ inline constexpr double kPatchSize = 0.20;  ///< metres; the smallest cubes. Lar
 inline constexpr int kPatchScales = 3;
 
 /// Points that stand for the surface: those of a cloud, or even samples of a mesh's triangles, at least one
-/// each, kSampleSpacing apart on large ones.
-std::vector<Eigen::Vector3f> surfaceSamples(const ScanGeometry& scan);
-inline constexpr double kSampleSpacing = 0.03;
+/// each, `spacing` apart on large ones.
+inline constexpr double kSampleSpacing = 0.03;  ///< metres
+std::vector<Eigen::Vector3f> surfaceSamples(const ScanGeometry& scan, double spacing = kSampleSpacing);
 inline constexpr std::size_t kMostSamples = 10'000'000;
 
 /// Deterministic: the same samples in the same order give the same patches. `samples` in metres.
@@ -57,8 +57,6 @@ struct FittedPlane {
 struct ScanLevel {
   Mat3 levelFromScan = Mat3::Identity();  ///< turns the scan so that its floor is level
   double floor = 0;                       ///< height of the floor in the turned scan
-  double tilt = 0;                        ///< radians that the scan was turned
-  FittedPlane floorPlane;
 };
 
 /// Finds the floor as the lowest large level surface within kMostTilt of the given up axis, z, and turns the

@@ -127,6 +127,7 @@ LevelScan settledOnFloor(LevelScan scan) {
   const Vec3 up = Vec3(-plane.y(), -plane.z(), 1).normalized();
   level.levelFromScan = Eigen::Quaterniond::FromTwoVectors(up, Vec3::UnitZ()).toRotationMatrix();
   level.floor = up.z() * plane.x();
+  scan.floorScatter = rms;
   return levelled(std::move(scan), level);
 }
 

@@ -20,8 +20,9 @@
 namespace baywright {
 namespace {
 
-constexpr double kHardlySeen = 0.5;   ///< share of a wall
-constexpr double kBentFloor = 0.015;  ///< metres of scatter about the floor's plane
+constexpr double kHardlySeen = 0.5;     ///< share of a wall
+constexpr double kMoreThanWalls = 1.3;  ///< times the scatter of walls: not mere noise
+constexpr double kBentFloor = 0.015;    ///< metres of scatter about the floor's plane
 
 std::string fixed(double value, int decimals) {
   char text[64];
@@ -48,7 +49,6 @@ struct PlanMove {
 
 /// All that was found, in the levelled scan, the longest wall first.
 struct Found {
-  ScanLevel level;
   LevelScan scan;
   ScanOutline outline;
   std::vector<CeilingPlane> ceiling;
@@ -87,7 +87,6 @@ Result<Found> find(const ScanGeometry& upright, const Progress& progress) {
   if (progress.stop()) return cancelled();
   const auto level = levelOf(found.scan.flat);
   if (!level) return tl::unexpected(level.error());
-  found.level = *level;
   found.scan = settledOnFloor(levelled(std::move(found.scan), *level));
   auto lines = uprightLines(found.scan, progress);
   progress.at(0.5);
@@ -261,15 +260,16 @@ class Builder {
   void remarks() {
     for (const std::string& note : found_.outline.notes) made_.notes.push_back(note);
     const double degrees = 180 / kPi;
-    if (found_.level.tilt > 0.1 / degrees)
-      made_.notes.push_back("The scan was tilted by " + fixed(found_.level.tilt * degrees, 1) +
+    const double tilt = std::acos(std::clamp(found_.scan.fromUpright(2, 2), -1.0, 1.0));
+    if (tilt > 0.1 / degrees)
+      made_.notes.push_back("The scan was tilted by " + fixed(tilt * degrees, 1) +
                             " degrees and has been levelled by its floor.");
     if (found_.fall > 0)
       made_.notes.push_back("The floor falls by " + fixed(found_.fall * degrees, 1) +
                             " degrees against the walls; the walls were taken for plumb.");
-    made_.residuals.push_back({"floor against the scan", found_.level.floorPlane.rms, 0});
-    if (found_.level.floorPlane.rms > kBentFloor)
-      made_.notes.push_back("The floor is uneven by " + fixed(1000 * found_.level.floorPlane.rms, 0) +
+    made_.residuals.push_back({"floor against the scan", found_.scan.floorScatter, 0});
+    if (found_.scan.floorScatter > kBentFloor && found_.scan.floorScatter > kMoreThanWalls * found_.noise)
+      made_.notes.push_back("The floor is uneven by " + fixed(1000 * found_.scan.floorScatter, 0) +
                             " mm, or the scan is bent.");
     const ScanThings& things = found_.things;
     if (things.unrecognised > 0)
