@@ -83,6 +83,16 @@ const std::vector<Command>& commands() {
        {{kOut, "DIR", "folder to write into; made when missing", true},
         {"--width", "PIXELS", "width of each picture, 200 to 8000; default 1600"}},
        runRender},
+      {"survey",
+       "Make a job from a measuring list (CSV), a drawing (DXF) or a 3D scan, accept all that is recognised, "
+       "and "
+       "print it.",
+       {"FILE"},
+       {{kOut, "JOB", "job file to write", true},
+        {"--unit", "U", "unit of figures that state none: m, cm, mm, ft, in; ft-in in lists"},
+        {"--up", "AXIS", "axis of a 3D scan that points up: x, y, z, -x, -y, -z"},
+        {"--json", "", "print JSON instead of text"}},
+       runSurvey},
   };
   return table;
 }

@@ -49,6 +49,7 @@ int refuse(const CommandOutput& output, const Problem& problem);
 
 int runCheck(const Arguments& arguments, const CommandOutput& output);
 int runSheets(const Arguments& arguments, const CommandOutput& output);
+int runSurvey(const Arguments& arguments, const CommandOutput& output);
 int runRender(const Arguments& arguments, const CommandOutput& output);
 
 }  // namespace baywright
