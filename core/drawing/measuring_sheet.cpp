@@ -4,7 +4,6 @@
 
 #include "drawing/marks.h"
 #include "drawing/page_furniture.h"
-#include "drawing/scale.h"
 #include "drawing/sheet_blocks.h"
 #include "drawing/sheet_layout.h"
 #include "drawing/sheets.h"
@@ -23,6 +22,7 @@ constexpr double kAround = 16;
 constexpr double kLetterOff = 6;
 constexpr double kLengthOff = 4;
 constexpr double kCornerLetter = 5;
+constexpr double kJamb = 1.5;  ///< half the stroke at each end of an opening
 /// A box that a figure is written into by hand: 7 mm is a line of writing paper.
 constexpr double kBoxHeight = 7;
 constexpr double kBoxWidth = 34;
@@ -32,23 +32,14 @@ constexpr double kNumberWidth = 8;
 constexpr double kWhyWidth = 36;
 constexpr double kPad = 3;
 
-/// Takes world metres to the page: centred in the area, at the largest scale of the family that fits.
-struct Sketch {
-  Placing placing;
-  double denominator = 0;
-};
-
-Sketch sketchOf(const Job& job, const PageBox& area) {
+/// Takes world metres to the page: centred in the area, as large as fits.
+Placing sketchOf(const Job& job, const PageBox& area) {
   const auto box = planBox(job.room);
   const Vec2 space = area.sizes() - 2 * Vec2(kAround, kAround);
-  Sketch sketch;
-  for (const double denominator : scaleLadder(scaleFamilyOf(job.units))) {
-    sketch.denominator = denominator;
-    if ((1000 / denominator * box->size().array() <= space.array()).all()) break;
-  }
-  sketch.placing.scale = 1000 / sketch.denominator;
-  sketch.placing.offset = area.center() - sketch.placing.scale * box->centre();
-  return sketch;
+  Placing placing;
+  placing.scale = (space.array() / box->size().array()).minCoeff();
+  placing.offset = area.center() - placing.scale * box->centre();
+  return placing;
 }
 
 bool wantsWall(const std::vector<MeasuringTask>& tasks, const WallLine& line) {
@@ -68,19 +59,27 @@ Text label(const Vec2& middle, std::string text, double height) {
   return mark;
 }
 
+/// Outside the room, but inside at a corner that points into it: there the walls' lengths stand outside.
+Vec2 letterPlace(const std::vector<WallLine>& lines, std::size_t corner, const Placing& sketch) {
+  const WallLine& line = lines[corner];
+  const WallLine& before = lines[(corner + lines.size() - 1) % lines.size()];
+  const Vec2 inward = line.inward + before.inward;
+  const double sense = cross(before.along, line.along) < 0 ? 1 : -1;
+  const Vec2 away = inward.norm() > 1e-6 ? Vec2(inward.normalized()) : line.inward;
+  return sketch(line.start) + sense * kLetterOff * away;
+}
+
 void addWalls(Linework& marks, const Job& job, const std::vector<MeasuringTask>& tasks,
-              const Sketch& sketch) {
+              const Placing& sketch) {
   const std::vector<WallLine> lines = wallLines(job.room);
   Ring ring;
-  for (const WallLine& line : lines) ring.push_back(sketch.placing(line.start));
+  for (const WallLine& line : lines) ring.push_back(sketch(line.start));
   marks.paths.push_back(polygon(Layer::Walls, ring));
   for (std::size_t i = 0; i < lines.size(); ++i) {
     const WallLine& line = lines[i];
-    const Vec2 out = -(line.inward + lines[(i + lines.size() - 1) % lines.size()].inward);
-    const Vec2 away = out.norm() > 1e-6 ? Vec2(out.normalized()) : Vec2(-line.inward);
-    marks.texts.push_back(label(ring[i] + kLetterOff * away, line.name, kCornerLetter));
+    marks.texts.push_back(label(letterPlace(lines, i, sketch), line.name, kCornerLetter));
     marks.texts.back().bold = true;
-    const Vec2 middle = sketch.placing(line.at(line.length / 2));
+    const Vec2 middle = sketch(line.at(line.length / 2));
     if (wantsWall(tasks, line)) {
       // The box lies level, so it must stand off by as much of it as points at the wall.
       const double reach =
@@ -100,21 +99,21 @@ void addWalls(Linework& marks, const Job& job, const std::vector<MeasuringTask>&
   for (const Opening& opening : job.room.openings) {
     const auto place = openingPlace(job.room, opening.id);
     if (!place) continue;
-    Path hole = polyline(Layer::Openings, {sketch.placing(place->start), sketch.placing(place->end)});
-    hole.weight = LineWeight::Thick;
-    marks.paths.push_back(hole);
+    for (const Vec2& jamb : {place->start, place->end})
+      marks.paths.push_back(polyline(
+          Layer::Openings, {sketch(jamb) - kJamb * place->inward, sketch(jamb) + kJamb * place->inward}));
     marks.texts.push_back(
-        label(sketch.placing(place->middle()) + kLengthOff * place->inward, opening.name, kBodyText));
+        label(sketch(place->middle()) + kLengthOff * place->inward, opening.name, kBodyText));
   }
 }
 
 /// The number of each task where it is to be measured, and a dashed line along diagonals.
-void addTasks(Linework& marks, const std::vector<MeasuringTask>& tasks, const Sketch& sketch) {
+void addTasks(Linework& marks, const std::vector<MeasuringTask>& tasks, const Placing& sketch) {
   for (std::size_t i = 0; i < tasks.size(); ++i) {
     const MeasuringTask& task = tasks[i];
     if (!task.from) continue;
-    const Vec2 from = sketch.placing(*task.from);
-    const Vec2 to = sketch.placing(task.to.value_or(*task.from));
+    const Vec2 from = sketch(*task.from);
+    const Vec2 to = sketch(task.to.value_or(*task.from));
     if (task.what.starts_with("diagonal")) {
       Path line = polyline(Layer::Survey, {from, to});
       line.dash = LineDash::Dashed;
@@ -166,16 +165,19 @@ struct Areas {
   PageBox table;
 };
 
-Areas areasOf(const SheetLayout& layout) {
+/// Beside each other where the paper has a column of text; else the table below, as high as it must be.
+Areas areasOf(const SheetLayout& layout, const std::vector<MeasuringTask>& tasks) {
   if (layout.column) {
     PageBox column = *layout.column;
     column.min().y() = layout.signOff.min().y() + kPad;  // nobody signs a sketch
     return {layout.drawing, column};
   }
-  const double middle = layout.drawing.center().y();
+  double height = 0;
+  for (const Block& block : taskBlocks(tasks, layout.drawing.sizes().x())) height += block.heightMm;
+  const double border = std::min(layout.drawing.center().y(), layout.drawing.min().y() + height + kPad);
   Areas areas{layout.drawing, layout.drawing};
-  areas.sketch.min().y() = middle;
-  areas.table.max().y() = middle;
+  areas.sketch.min().y() = border;
+  areas.table.max().y() = border;
   return areas;
 }
 
@@ -191,17 +193,16 @@ SheetPage blankPage(const SheetLayout& layout) {
 }  // namespace
 
 /// The room's sketch with corner letters and the lengths that are known, and a numbered box for each figure
-/// that is still to be read. The scale is the largest of the job's family that fits; the request's is not
-/// asked, for nobody scales off a sketch.
+/// that is still to be read. A sketch is as large as fits and not to scale, whatever the request says.
 Result<std::vector<SheetPage>> makeMeasuringSheet(const SheetInput& input) {
   if (input.job.room.walls.size() < 3) {
     return fail("The room has no walls yet, so there is no sketch to measure by.", {},
                 "Trace or type its floor first, as roughly as you like.");
   }
   const SheetLayout layout = layoutOf(input.request.paper, input.request.orientation);
-  const Areas areas = areasOf(layout);
   const std::vector<MeasuringTask> tasks = measuringTasks(input.job);
-  const Sketch sketch = sketchOf(input.job, areas.sketch);
+  const Areas areas = areasOf(layout, tasks);
+  const Placing sketch = sketchOf(input.job, areas.sketch);
 
   const PageMarks tables = flow(taskBlocks(tasks, areas.table.sizes().x()), {{0, areas.table}},
                                 [&](std::size_t) { return layout.laterText; });
@@ -213,11 +214,9 @@ Result<std::vector<SheetPage>> makeMeasuringSheet(const SheetInput& input) {
   if (pages.empty()) pages.push_back(blankPage(layout));
   addWalls(pages.front().marks, input.job, tasks, sketch);
   addTasks(pages.front().marks, tasks, sketch);
-  pages.front().scaleDenominator = sketch.denominator;
 
   TitleBlock fields = titleBlockOf(input.job, "Measuring list");
   for (std::size_t i = 0; i < pages.size(); ++i) {
-    fields.scale = i == 0 ? scaleText(sketch.denominator) : std::string();
     fields.sheet = std::to_string(i + 1) + " of " + std::to_string(pages.size());
     pages[i].marks.append(titleBlockMarks(fields, layout.frame));
   }

@@ -21,16 +21,6 @@ bool isOpen(const Dimension& dimension) {
   return !dimension.known || dimension.how == Instrument::Guess;
 }
 
-bool isReadWall(const Job& job, const WallLine& line, Id next) {
-  return std::any_of(job.measurements.begin(), job.measurements.end(), [&](const Measurement& reading) {
-    if (!reading.used) return false;
-    if (reading.kind != MeasurementKind::WallLength && reading.kind != MeasurementKind::Diagonal)
-      return false;
-    const Id to = reading.to ? reading.to : next;
-    return (reading.from == line.wall && to == next) || (reading.from == next && reading.to == line.wall);
-  });
-}
-
 class Tasks {
  public:
   explicit Tasks(const Job& job) : job_(job), lines_(wallLines(job.room)) {}
@@ -57,7 +47,7 @@ class Tasks {
       const WallLine& line = lines_[i];
       const double sigma =
           std::hypot(line.startCovariance.sigmaAlong(line.along), line.endCovariance.sigmaAlong(line.along));
-      if (isReadWall(job_, line, lines_[(i + 1) % lines_.size()].wall) || sigma <= kGuessedWall) continue;
+      if (isWallRead(job_.room.walls, i, job_.measurements) || sigma <= kGuessedWall) continue;
       tasks_.push_back({"wall " + line.name, "not measured", {line.wall}, line.start, line.end});
     }
   }
@@ -68,7 +58,7 @@ class Tasks {
     if (signedArea(ring) <= 0) return;
     std::vector<Measurement> readings = job_.measurements;
     for (std::size_t i = 0; i < lines_.size(); ++i) {
-      if (isReadWall(job_, lines_[i], lines_[(i + 1) % lines_.size()].wall)) continue;
+      if (isWallRead(job_.room.walls, i, job_.measurements)) continue;
       Measurement wall;
       wall.id = Id{job_.lastId + 1 + static_cast<std::uint32_t>(i)};
       wall.from = lines_[i].wall;

@@ -126,6 +126,17 @@ bool areNeighbours(const SurveyNetwork& network, int a, int b) {
   return network.next(a) == b || network.next(b) == a;
 }
 
+bool isWallRead(std::span<const Wall> walls, std::size_t wall, std::span<const Measurement> readings) {
+  const Id start = walls[wall].id;
+  const Id end = walls[(wall + 1) % walls.size()].id;
+  return std::any_of(readings.begin(), readings.end(), [&](const Measurement& reading) {
+    const bool isWall = reading.kind == MeasurementKind::WallLength;
+    if (!reading.used || !(isWall || reading.kind == MeasurementKind::Diagonal)) return false;
+    if (reading.from == start) return reading.to == end || (isWall && !reading.to);
+    return reading.from == end && reading.to == start;
+  });
+}
+
 std::string lengthName(const SurveyNetwork& network, int from, int to) {
   if (network.next(from) == to) return "wall " + network.names[from];
   if (network.next(to) == from) return "wall " + network.names[to];

@@ -70,6 +70,9 @@ Eigen::RowVectorXd derivative(const Observation& observation, const Ring& corner
 /// The observations with the sense of unsigned ones settled by where the corners are.
 std::vector<Observation> settled(std::vector<Observation> observations, const Ring& corners);
 
+/// Whether a reading that is used gives this wall's length.
+bool isWallRead(std::span<const Wall> walls, std::size_t wall, std::span<const Measurement> readings);
+
 /// "wall A" for neighbours, "diagonal A-C" for others.
 std::string lengthName(const SurveyNetwork& network, int from, int to);
 bool areNeighbours(const SurveyNetwork& network, int a, int b);

@@ -213,7 +213,8 @@ class Remarks {
       const WallLine& line = lines_[i];
       const double sigma =
           std::hypot(line.startCovariance.sigmaAlong(line.along), line.endCovariance.sigmaAlong(line.along));
-      if (sigma > kGuessedWall)
+      // Ends of a wall that was read are uncertain together, not apart.
+      if (sigma > kGuessedWall && !isWallRead(job_.room.walls, i, job_.measurements))
         add(SurveyRemarkKind::Missing, "wall_guess", {line.wall},
             "The length of wall " + line.name + " is only known to ± " + text(2 * sigma) + ". Measure it.");
     }

@@ -126,6 +126,8 @@ TEST(SurveyCheck, NamesGuessesThatAreLeft) {
   const auto remarks = checkSurvey(job);
   EXPECT_NE(find(remarks, "wall_guess"), nullptr);
   EXPECT_NE(find(remarks, "fixture_guess"), nullptr);
+  for (std::size_t i = 0; i < 4; ++i) job.measurements.push_back(wallReading(job, i, i % 2 == 0 ? 6 : 4));
+  EXPECT_EQ(find(checkSurvey(job), "wall_guess"), nullptr);
 }
 
 TEST(SurveyCheck, GivesEveryRemarkAKeyOfItsOwn) {
