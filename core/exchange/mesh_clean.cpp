@@ -12,6 +12,11 @@ namespace {
 constexpr std::size_t kMostSampled = 100'000;
 constexpr std::uint32_t kGone = std::numeric_limits<std::uint32_t>::max();
 
+/// False for NaN as well.
+bool isNumber(const Vec3& p) {
+  return p.cwiseAbs().maxCoeff() < kLargestCoordinate && p.allFinite();
+}
+
 struct Middle {
   Vec3 median = Vec3::Zero();
   double reach = 0;  ///< along any axis
@@ -28,9 +33,9 @@ Middle middleOf(const std::vector<Vec3>& points) {
   const std::size_t stride = points.size() / kMostSampled + 1;
   std::vector<Vec3> sample;
   for (std::size_t i = 0; i < points.size(); i += stride)
-    if (points[i].allFinite()) sample.push_back(points[i]);
+    if (isNumber(points[i])) sample.push_back(points[i]);
   for (std::size_t i = 0; sample.empty() && i < points.size(); ++i)
-    if (points[i].allFinite()) sample.push_back(points[i]);
+    if (isNumber(points[i])) sample.push_back(points[i]);
   Middle middle;
   double span = 0;
   double largest = 0;
@@ -60,7 +65,7 @@ std::vector<std::uint32_t> keepPoints(const std::vector<Vec3>& points, const Mid
   scan.origin = middle.median;
   scan.points.reserve(points.size());
   for (std::size_t i = 0; i < points.size(); ++i) {
-    if (!points[i].allFinite()) {
+    if (!isNumber(points[i])) {
       ++scan.notFinite;
     } else if (!isNear(points[i], middle)) {
       ++scan.farOff;
@@ -122,8 +127,7 @@ Result<ScanGeometry> cleaned(RawScan raw) {
   scan.thinnedOut = raw.thinnedOut;
   scan.notes = std::move(raw.notes);
   constexpr std::size_t kFewest = 3;
-  const bool hasFinite =
-      std::any_of(raw.points.begin(), raw.points.end(), [](const Vec3& p) { return p.allFinite(); });
+  const bool hasFinite = std::any_of(raw.points.begin(), raw.points.end(), isNumber);
   if (!hasFinite) return fail("The scan has no point whose coordinates are numbers.");
   const bool isMesh = !raw.triangles.empty();
   const auto place = keepPoints(raw.points, middleOf(raw.points), scan);

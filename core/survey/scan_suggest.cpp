@@ -102,6 +102,13 @@ std::string threeFigures(double value) {
   return text;
 }
 
+/// To the tenth where that says something: the profile's bins allow no more.
+std::string heightText(double metres) {
+  char text[32];
+  std::snprintf(text, sizeof text, metres >= 1 ? "%.1f" : "%.2g", metres);
+  return text;
+}
+
 }  // namespace
 
 std::vector<UpSuggestion> suggestUp(const ScanGeometry& scan) {
@@ -150,7 +157,7 @@ std::vector<UnitSuggestion> suggestUnits(const ScanGeometry& scan, UpAxis up) {
     UnitSuggestion suggestion{metres, name, metres * height, false, {}};
     suggestion.isPlausible =
         suggestion.floorToCeiling > kLowestRoom && suggestion.floorToCeiling < kHighestRoom;
-    suggestion.reason = "Floor to ceiling would be " + threeFigures(suggestion.floorToCeiling) +
+    suggestion.reason = "Floor to ceiling would be " + heightText(suggestion.floorToCeiling) +
                         " m if the unit is " + suggestion.name + ".";
     if (scan.statedMetresPerUnit == metres)
       suggestion.reason = "The file's format says " + suggestion.name + ".";

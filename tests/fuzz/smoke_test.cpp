@@ -71,7 +71,7 @@ TEST(Smoke, TakesFilesCutShort) {
 }
 
 TEST(Smoke, TakesDamagedFiles) {
-  constexpr int kMutations = 4000;
+  constexpr int kMutations = BAYWRIGHT_MUTATIONS;
   const auto files = corpus();
   std::mt19937 random(20250719);
   for (int i = 0; i < kMutations; ++i) {

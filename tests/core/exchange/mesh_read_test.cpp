@@ -35,12 +35,19 @@ TEST(MeshRead, CountsWhatIsNoNumberAndWhatIsFarOff) {
   auto points = sheet(30);
   points[5].y() = std::numeric_limits<double>::quiet_NaN();
   for (int i = 0; i < 40; ++i) points.emplace_back(4000 + i, -2500, 900);
-  points.emplace_back(1e300, 0, 0);
+  points.emplace_back(1e10, 0, 0);
+  points.emplace_back(0, 1e300, 0);
   const auto scan = read("scan.ply", plyCloud(points));
   ASSERT_TRUE(scan) << scan.error().sentence();
-  EXPECT_EQ(scan->notFinite, 1u);
+  EXPECT_EQ(scan->notFinite, 2u);
   EXPECT_EQ(scan->farOff, 41u);
   EXPECT_EQ(scan->points.size(), 899u);
+}
+
+TEST(MeshRead, TakesNoPlaceThatSinglePrecisionCannotHold) {
+  std::vector<Vec3> points;
+  for (int i = 0; i < 30; ++i) points.emplace_back(i * 1e200, -i * 1e100, i);
+  EXPECT_FALSE(read("scan.ply", plyCloud(points)));
 }
 
 TEST(MeshRead, KeepsMillimetresOnANationalGrid) {
