@@ -1,2 +1,2 @@
 // SPDX-License-Identifier: Apache-2.0
-// Only here so that the precompiled header that core shares has a target to live in.
+// Only here so that a precompiled header has a target to live in.
