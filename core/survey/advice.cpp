@@ -20,8 +20,9 @@ constexpr std::size_t kTriedOut = 8;
 
 struct Candidate {
   Observation observation;
-  double worst = 0;  ///< largest ellipse afterwards
-  int checks = 0;    ///< readings without a check that would get one
+  double worst = 0;   ///< largest ellipse afterwards
+  double spread = 0;  ///< root of the sum of all corners' variances afterwards
+  int checks = 0;     ///< readings without a check that would get one
 };
 
 struct Weakest {
@@ -71,6 +72,7 @@ void tryOut(Candidate& candidate, const SurveyNetwork& network, const SurveyAdju
   const auto then = adjust(more, adjustment.ring());
   if (!then) return;
   candidate.worst = weakestOf(then->covariance).axis;
+  candidate.spread = std::sqrt(then->covariance.trace());
   for (std::size_t i = 0; i < adjustment.readings.size(); ++i)
     candidate.checks +=
         adjustment.readings[i].redundancy < kChecked && then->readings[i].redundancy >= kChecked;
@@ -100,12 +102,34 @@ std::vector<Candidate> candidates(const SurveyNetwork& network, const SurveyAdju
   return all;
 }
 
-std::string sentenceOf(const Candidate& best, const Weakest& now, const std::string& corner, bool isForCheck,
-                       const UnitSystem& units) {
-  if (isForCheck)
-    return "Measure " + best.observation.what + ": it would check readings that nothing checks yet.";
-  return "Measure " + best.observation.what + ": corner " + corner + " is weak (± " +
-         formatLength(now.axis, units) + " now, ± " + formatLength(best.worst, units) + " then).";
+/// The candidate to take, and why.
+struct Choice {
+  const Candidate* best = nullptr;
+  enum Reason { WeakCorner, ManyWeakCorners, Check } reason = WeakCorner;
+};
+
+Choice chosen(const std::vector<Candidate>& all, const Weakest& now, double spread) {
+  const auto least = [&](auto figure) {
+    return &*std::min_element(all.begin(), all.end(),
+                              [&](const Candidate& a, const Candidate& b) { return figure(a) < figure(b); });
+  };
+  if (now.axis > kGoodEnough) {
+    const Candidate* strongest = least([](const Candidate& c) { return c.worst; });
+    if (strongest->worst < kWorthwhile * now.axis) return {strongest, Choice::WeakCorner};
+    const Candidate* tightest = least([](const Candidate& c) { return c.spread; });
+    if (tightest->spread < kWorthwhile * spread) return {tightest, Choice::ManyWeakCorners};
+  }
+  const Candidate* check = least([](const Candidate& c) { return -c.checks; });
+  return {check->checks > 0 ? check : nullptr, Choice::Check};
+}
+
+std::string sentenceOf(const Choice& choice, const ReadingAdvice& advice, const UnitSystem& units) {
+  const std::string start = "Measure " + advice.what + ": ";
+  if (choice.reason == Choice::Check) return start + "it would check readings that nothing checks yet.";
+  const std::string weak =
+      start + "corner " + advice.weakCorner + " is weak (± " + formatLength(advice.ellipseNow, units);
+  if (choice.reason == Choice::ManyWeakCorners) return weak + "), and takes more than one reading.";
+  return weak + " now, ± " + formatLength(advice.ellipseThen, units) + " then).";
 }
 
 }  // namespace
@@ -119,21 +143,18 @@ std::optional<ReadingAdvice> adviseReading(const SurveyNetwork& network, const S
   std::stable_sort(all.begin(), all.end(), isBetter);
   if (all.size() > kTriedOut) all.resize(kTriedOut);
   for (Candidate& candidate : all) tryOut(candidate, network, adjustment);
-  auto best = std::min_element(all.begin(), all.end(), isBetter);
-  const bool helps = now.axis > kGoodEnough && best->worst < kWorthwhile * now.axis;
-  if (!helps) {
-    best = std::max_element(all.begin(), all.end(),
-                            [](const Candidate& a, const Candidate& b) { return a.checks < b.checks; });
-    if (best->checks == 0) return std::nullopt;
-  }
+  const Choice choice = chosen(all, now, std::sqrt(adjustment.covariance.trace()));
+  if (!choice.best) return std::nullopt;
+  const Observation& best = choice.best->observation;
   ReadingAdvice advice;
-  advice.from = network.corners[best->observation.from];
-  advice.to = network.corners[best->observation.to];
-  advice.what = best->observation.what;
+  advice.from = network.corners[best.from];
+  advice.to = network.corners[best.to];
+  advice.what = best.what;
   advice.weakCorner = network.names[now.corner];
   advice.ellipseNow = now.axis;
-  advice.ellipseThen = best->worst;
-  advice.sentence = sentenceOf(*best, now, advice.weakCorner, !helps, units);
+  advice.ellipseThen = choice.best->worst;
+  advice.isCheck = choice.reason == Choice::Check;
+  advice.sentence = sentenceOf(choice, advice, units);
   return advice;
 }
 

@@ -62,6 +62,11 @@ class Recogniser {
     for (const AdjustedReading& reading : adjustment->readings)
       made_.residuals.push_back({reading.what, reading.residual, reading.standardised});
     made_.notes = adjustment->notes;
+    // A rectangle is its own mirror image; any other room is not.
+    if (list_.walls.size() > 4 || !list_.openings.empty())
+      made_.notes.push_back(
+          "Letters were taken to run counter-clockwise seen from above; if they run clockwise, the room is "
+          "mirrored.");
     if (const auto advice = adviseReading(*network, *adjustment, usualInstrument(), list_.units))
       made_.notes.push_back(advice->sentence);
     return {};

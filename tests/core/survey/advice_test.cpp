@@ -55,6 +55,18 @@ TEST(ReadingAdvice, TakesTheBestOfAll) {
   }
 }
 
+TEST(ReadingAdvice, GoesOnUntilEveryCornerIsGood) {
+  SurveyList list = readOff(kLShape);
+  const auto at = [&](Id id) { return kLShape[id.value - 1]; };
+  for (int round = 0; round < 8 && worst(list) > kGoodEnough; ++round) {
+    const auto advice = advised(list);
+    ASSERT_TRUE(advice.has_value()) << "after " << round;
+    list.add(MeasurementKind::Diagonal, advice->from, advice->to, {},
+             (at(advice->to) - at(advice->from)).norm());
+  }
+  EXPECT_LE(worst(list), kGoodEnough);
+}
+
 TEST(ReadingAdvice, NeverAsksForALineThroughAWall) {
   // Corners C and E of the L do not see each other.
   SurveyList list = readOff(kLShape, {"AC"});
