@@ -95,36 +95,39 @@ std::vector<OutlinePoint> outlinePoints(const WalkInput& input) {
   return points;
 }
 
+/// The two points between which a step is narrowest.
+Gap gapOf(const WalkGraph& graph, const Narrowing& narrow, const WalkGraph::Step& step) {
+  const OutlinePoint& left = graph.points()[static_cast<std::size_t>(step.left)];
+  const OutlinePoint& right = graph.points()[static_cast<std::size_t>(step.right)];
+  if (narrow.isGate) return gapAt(left, right);
+  const Vec2 half = 0.5 * narrow.width * (right.at - left.at).normalized();
+  return {narrow.width, narrow.middle - half, narrow.middle + half};
+}
+
 /// The narrowest gap along a chain of nodes.
-Gap narrowest(const WalkGraph& graph, const std::vector<int>& way, const Vec2& from) {
-  Gap best{std::numeric_limits<double>::infinity(), from, from};
+Gap narrowestGap(const WalkGraph& graph, const std::vector<int>& way, const WalkStart& start) {
+  Gap best{std::numeric_limits<double>::infinity(), start.place, start.place};
   for (std::size_t i = 0; i + 1 < way.size(); ++i) {
     const WalkGraph::Node& node = graph.nodes()[static_cast<std::size_t>(way[i])];
     const auto step = std::find_if(node.steps.begin(), node.steps.end(),
                                    [&](const WalkGraph::Step& s) { return s.to == way[i + 1]; });
-    if (!std::isfinite(step->width)) continue;
-    const Gap gap = gapAt(graph.points()[static_cast<std::size_t>(step->left)],
-                          graph.points()[static_cast<std::size_t>(step->right)]);
+    const Narrowing narrow = narrowingOf(graph, start, way[i], *step);
+    if (!std::isfinite(narrow.width)) continue;
+    const Gap gap = gapOf(graph, narrow, *step);
     if (gap.width < best.width) best = gap;
   }
   return best;
 }
 
-/// Somebody's place, the nodes about it, and how wide the ways from there are.
-struct Start {
-  Vec2 place;
-  std::vector<int> nodes;
-  std::vector<double> widths;
-};
-
-WidestWay wayTo(const WalkGraph& graph, const Start& start, const WayOut& exit) {
+WidestWay wayTo(const WalkGraph& graph, const WalkStart& start, const std::vector<double>& widths,
+                const WayOut& exit) {
   WidestWay way;
   const Vec2 middle = 0.5 * (exit.sill.a + exit.sill.b);
   const auto end = graph.nodeOver(middle - kOutside / 2 * exit.inward);
-  const double width = end ? start.widths[static_cast<std::size_t>(*end)] : 0;
+  const double width = end ? widths[static_cast<std::size_t>(*end)] : 0;
   if (width <= kWalkSpacing) return way;
-  const std::vector<int> nodes = shortestWay(graph, {start.place, start.nodes, *end}, width);
-  const Gap gap = narrowest(graph, nodes, start.place);
+  const std::vector<int> nodes = shortestWay(graph, start, *end, width);
+  const Gap gap = narrowestGap(graph, nodes, start);
   way.clearWidth = std::isfinite(gap.width) ? gap.width : (exit.sill.b - exit.sill.a).norm();
   way.narrowA = gap.a;
   way.narrowB = gap.b;
@@ -145,10 +148,10 @@ std::vector<WidestWay> widestWays(const WalkInput& input) {
   if (input.floor.size() < 3 || input.exits.empty()) return ways;
   const WalkGraph graph(outlinePoints(input));
   for (std::size_t k = 0; k < input.from.size(); ++k) {
-    Start start{input.from[k], nodesRound(graph, input.from[k]), {}};
-    start.widths = widthsFrom(graph, start.nodes);
+    const WalkStart start = startAt(graph, input.from[k]);
+    const std::vector<double> widths = widthsFrom(graph, start);
     for (std::size_t i = 0; i < ways.size(); ++i) {
-      WidestWay way = wayTo(graph, start, input.exits[i]);
+      WidestWay way = wayTo(graph, start, widths, input.exits[i]);
       if (k == 0 || way.clearWidth < ways[i].clearWidth) ways[i] = std::move(way);
     }
   }

@@ -36,14 +36,12 @@ struct WidestWay {
 };
 
 /// One answer an exit. Method: outlines are replaced by points no more than kWalkSpacing apart; among points
-/// the widest way follows their Voronoi diagram and its width is the least distance of two points that it
-/// passes between, exactly. Each such pair is then measured again from point to outline (gapAt), so that the
-/// width is that of the outlines; which way is chosen may be wrong only between ways that differ by less than
-/// kWalkSpacing^2 / (8 width), 0.4 mm at 0.8 m, and by up to kStartError
-/// where it is narrowest beside the very place that it begins at. Coordinates are rounded to 0.01 mm. What is
-/// narrower than kWalkSpacing does not count as a way.
+/// the widest way follows their Voronoi diagram, and its width is that of the smallest free disc with its
+/// middle on it, exactly. Where that disc lies right between two points it is measured again from point to
+/// outline (gapAt). The width is that of the outlines to within kWalkSpacing^2 / (8 width), 0.4 mm at 0.8 m;
+/// so is the choice between ways. Coordinates are rounded to 0.01 mm. What is narrower than kWalkSpacing does
+/// not count as a way.
 std::vector<WidestWay> widestWays(const WalkInput& input);
 inline constexpr double kWalkSpacing = 0.05;
-inline constexpr double kStartError = 0.015;
 
 }  // namespace baywright

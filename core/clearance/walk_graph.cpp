@@ -22,13 +22,26 @@ Segment2 pieceTo(const Vec2& from, const Vec2& corner, double longest) {
   return {from, length > longest ? Vec2(from + longest / length * (corner - from)) : corner};
 }
 
+/// A foot may lie past the end of its piece by this share of it: at a corner, rounding puts it on either
+/// side.
+constexpr double kFootSlack = 1e-3;
+
 /// Corners where two sides of an exit meet are no gap between them, metres.
 constexpr double kSameCorner = 0.06;
 
-double widthBetween(const OutlinePoint& a, const OutlinePoint& b) {
-  const double distance = (a.at - b.at).norm();
-  const bool acrossExit = a.exit >= 0 && a.exit == b.exit && a.side != b.side && distance > kSameCorner;
-  return acrossExit ? std::numeric_limits<double>::infinity() : distance;
+bool leadsAcrossExit(const OutlinePoint& a, const OutlinePoint& b) {
+  return a.exit >= 0 && a.exit == b.exit && a.side != b.side && (a.at - b.at).norm() > kSameCorner;
+}
+
+/// Of the discs that touch both points, with their middles from `here` to `there`, the smallest.
+Narrowing narrowest(const Vec2& here, const Vec2& there, const OutlinePoint& a, const OutlinePoint& b) {
+  if (leadsAcrossExit(a, b)) return {std::numeric_limits<double>::infinity(), here, false};
+  const Vec2 gate = 0.5 * (a.at + b.at);
+  const Vec2 run = there - here;
+  if ((gate - here).dot(run) > 0 && (gate - there).dot(run) < 0) return {(a.at - b.at).norm(), gate, true};
+  const double first = (here - a.at).norm();
+  const double last = (there - a.at).norm();
+  return first <= last ? Narrowing{2 * first, here, false} : Narrowing{2 * last, there, false};
 }
 
 struct Queued {
@@ -65,7 +78,8 @@ Gap gapAt(const OutlinePoint& first, const OutlinePoint& second) {
     for (const Segment2& piece : {outline->before, outline->after}) {
       const Vec2 run = piece.b - piece.a;
       if (!(run.squaredNorm() > 0)) continue;
-      const double t = std::clamp(run.dot(point->at - piece.a) / run.squaredNorm(), 0.0, 1.0);
+      const double t = run.dot(point->at - piece.a) / run.squaredNorm();
+      if (!(t > -kFootSlack && t < 1 + kFootSlack)) continue;
       const Vec2 foot = piece.a + t * run;
       const double width = (point->at - foot).norm();
       if (width < best.width) best = {width, point->at, foot};
@@ -87,19 +101,22 @@ WalkGraph::WalkGraph(std::vector<OutlinePoint> points) : points_(std::move(point
   const auto indexOf = [&](const Diagram::vertex_type* vertex) {
     return static_cast<int>(vertex - diagram.vertices().data());
   };
+  const auto placeOf = [&](const Diagram::vertex_type& vertex) {
+    return Vec2(origin + kGrid * Vec2(vertex.x(), vertex.y()));
+  };
   nodes_.reserve(diagram.vertices().size());
   for (const Diagram::vertex_type& vertex : diagram.vertices()) {
-    Node node{origin + kGrid * Vec2(vertex.x(), vertex.y()), {}, {}};
+    Node node{placeOf(vertex), {}, {}};
     const Diagram::edge_type* edge = vertex.incident_edge();
     do {
       const int left = static_cast<int>(edge->cell()->source_index());
       const int right = static_cast<int>(edge->twin()->cell()->source_index());
       node.around.push_back(left);
       if (edge->vertex1()) {
-        node.steps.push_back(
-            {indexOf(edge->vertex1()),
-             widthBetween(points_[static_cast<std::size_t>(left)], points_[static_cast<std::size_t>(right)]),
-             left, right});
+        const Narrowing narrow =
+            narrowest(node.at, placeOf(*edge->vertex1()), points_[static_cast<std::size_t>(left)],
+                      points_[static_cast<std::size_t>(right)]);
+        node.steps.push_back({indexOf(edge->vertex1()), narrow.width, left, right});
       }
       edge = edge->rot_next();
     } while (edge != vertex.incident_edge());
@@ -121,23 +138,41 @@ std::optional<int> WalkGraph::nodeOver(const Vec2& place) const {
   return std::nullopt;
 }
 
-std::vector<int> nodesRound(const WalkGraph& graph, const Vec2& place) {
-  std::vector<int> round;
-  const auto over = graph.nodeOver(place);
-  if (!over) return round;
+WalkStart startAt(const WalkGraph& graph, const Vec2& place) {
+  WalkStart start{place, {}};
+  if (!graph.nodeOver(place)) return start;
   for (std::size_t i = 0; i < graph.nodes().size(); ++i) {
     const WalkGraph::Node& node = graph.nodes()[i];
     const double radius = (graph.points()[static_cast<std::size_t>(node.around.front())].at - node.at).norm();
-    const bool holds = (place - node.at).norm() <= radius;
-    if (holds || static_cast<int>(i) == *over) round.push_back(static_cast<int>(i));
+    if ((place - node.at).norm() <= radius) start.nodes.push_back(static_cast<int>(i));
   }
-  return round;
+  return start;
 }
 
-std::vector<double> widthsFrom(const WalkGraph& graph, const std::vector<int>& starts) {
+Narrowing narrowingOf(const WalkGraph& graph, const WalkStart& start, int from, const WalkGraph::Step& step) {
+  const auto holds = [&](int node) {
+    return std::binary_search(start.nodes.begin(), start.nodes.end(), node);
+  };
+  const Vec2& here = graph.nodes()[static_cast<std::size_t>(from)].at;
+  const Vec2& there = graph.nodes()[static_cast<std::size_t>(step.to)].at;
+  const OutlinePoint& left = graph.points()[static_cast<std::size_t>(step.left)];
+  const OutlinePoint& right = graph.points()[static_cast<std::size_t>(step.right)];
+  if (!holds(from)) return narrowest(here, there, left, right);
+  if (holds(step.to)) return {std::numeric_limits<double>::infinity(), here, false};
+  // Discs along the step hold the place up to where the place is as far away as the two points are.
+  const auto excess = [&](const Vec2& at) {
+    return (start.place - at).squaredNorm() - (left.at - at).squaredNorm();
+  };
+  const double before = excess(here);
+  const double after = excess(there);
+  const double share = after > before ? std::clamp(-before / (after - before), 0.0, 1.0) : 0.0;
+  return narrowest(here + share * (there - here), there, left, right);
+}
+
+std::vector<double> widthsFrom(const WalkGraph& graph, const WalkStart& begin) {
   std::vector<double> widths(graph.nodes().size(), 0);
   std::priority_queue<Queued> queue;
-  for (const int start : starts) {
+  for (const int start : begin.nodes) {
     widths[static_cast<std::size_t>(start)] = std::numeric_limits<double>::infinity();
     queue.push({widths[static_cast<std::size_t>(start)], start});
   }
@@ -146,7 +181,7 @@ std::vector<double> widthsFrom(const WalkGraph& graph, const std::vector<int>& s
     queue.pop();
     if (next.rank < widths[static_cast<std::size_t>(next.node)]) continue;
     for (const WalkGraph::Step& step : graph.nodes()[static_cast<std::size_t>(next.node)].steps) {
-      const double width = std::min(next.rank, step.width);
+      const double width = std::min(next.rank, narrowingOf(graph, begin, next.node, step).width);
       if (width <= widths[static_cast<std::size_t>(step.to)]) continue;
       widths[static_cast<std::size_t>(step.to)] = width;
       queue.push({width, step.to});
@@ -155,24 +190,24 @@ std::vector<double> widthsFrom(const WalkGraph& graph, const std::vector<int>& s
   return widths;
 }
 
-std::vector<int> shortestWay(const WalkGraph& graph, const WalkLeg& leg, double width) {
+std::vector<int> shortestWay(const WalkGraph& graph, const WalkStart& begin, int end, double width) {
   const std::size_t count = graph.nodes().size();
   std::vector<double> lengths(count, std::numeric_limits<double>::infinity());
   std::vector<int> previous(count, -1);
   std::priority_queue<Queued> queue;
-  for (const int start : leg.starts) {
+  for (const int start : begin.nodes) {
     const auto index = static_cast<std::size_t>(start);
-    lengths[index] = (graph.nodes()[index].at - leg.place).norm();
+    lengths[index] = (graph.nodes()[index].at - begin.place).norm();
     queue.push({-lengths[index], start});
   }
   while (!queue.empty()) {
     const Queued next = queue.top();
     queue.pop();
-    if (next.node == leg.end) break;
+    if (next.node == end) break;
     const WalkGraph::Node& node = graph.nodes()[static_cast<std::size_t>(next.node)];
     if (-next.rank > lengths[static_cast<std::size_t>(next.node)]) continue;
     for (const WalkGraph::Step& step : node.steps) {
-      if (step.width < width) continue;
+      if (narrowingOf(graph, begin, next.node, step).width < width) continue;
       const auto to = static_cast<std::size_t>(step.to);
       const double length = -next.rank + (graph.nodes()[to].at - node.at).norm();
       if (length >= lengths[to]) continue;
@@ -181,8 +216,8 @@ std::vector<int> shortestWay(const WalkGraph& graph, const WalkLeg& leg, double 
       queue.push({-length, step.to});
     }
   }
-  if (lengths[static_cast<std::size_t>(leg.end)] == std::numeric_limits<double>::infinity()) return {};
-  std::vector<int> way = {leg.end};
+  if (lengths[static_cast<std::size_t>(end)] == std::numeric_limits<double>::infinity()) return {};
+  std::vector<int> way = {end};
   while (previous[static_cast<std::size_t>(way.back())] >= 0) {
     way.push_back(previous[static_cast<std::size_t>(way.back())]);
   }

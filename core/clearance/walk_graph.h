@@ -22,8 +22,8 @@ struct OutlinePoint {
 /// that ends where it began is closed.
 void addOutline(std::vector<OutlinePoint>& points, std::span<const Vec2> chain, double spacing);
 
-/// Gap between the outlines at two points, with the points between which it is measured: from one of them to
-/// the nearest of the pieces of outline at the other, whichever is less. Exact at a corner, where narrow
+/// Gap between the outlines at two points, with the points between which it is measured: between the two, or
+/// from one of them square to the outline at the other, whichever is less. Exact at a corner, where narrow
 /// places are, and between parallels.
 struct Gap {
   double width = 0;
@@ -33,8 +33,8 @@ struct Gap {
 Gap gapAt(const OutlinePoint& first, const OutlinePoint& second);
 
 /// The Voronoi diagram of outline points as a graph: its vertices are places to stand, its edges lead between
-/// two points whose distance is the edge's width. Between different sides of one exit the width counts as
-/// infinite: how wide a door is, is asked apart.
+/// two points. An edge is as wide as the smallest free disc with its middle on it. Between different sides of
+/// one exit the width counts as infinite: how wide a door is, is asked apart.
 class WalkGraph {
  public:
   explicit WalkGraph(std::vector<OutlinePoint> points);
@@ -62,20 +62,27 @@ class WalkGraph {
   std::vector<Node> nodes_;
 };
 
-/// The nodes from which somebody at `place` sets out: all whose free disc holds it. None outside all points.
-std::vector<int> nodesRound(const WalkGraph& graph, const Vec2& place);
-
-/// For each node the width of the widest way to it from one of `starts`, infinite at these, 0 where none
-/// leads.
-std::vector<double> widthsFrom(const WalkGraph& graph, const std::vector<int>& starts);
-
-/// The shortest chain of nodes by steps of at least `width` from `place`, by one of `starts`, to `end`; empty
-/// when there is none.
-struct WalkLeg {
+/// Where somebody sets out: any free disc over the place, so all nodes whose disc holds it, and the parts of
+/// steps whose discs do.
+struct WalkStart {
   Vec2 place = Vec2::Zero();
-  std::vector<int> starts;
-  int end = 0;
+  std::vector<int> nodes;  ///< none outside all points
 };
-std::vector<int> shortestWay(const WalkGraph& graph, const WalkLeg& leg, double width);
+WalkStart startAt(const WalkGraph& graph, const Vec2& place);
+
+/// Where a step is narrowest: the smallest free disc with its middle on it. Where the step begins in discs
+/// over the start, only what lies beyond them counts.
+struct Narrowing {
+  double width = 0;  ///< infinite over the start and between different sides of one exit
+  Vec2 middle = Vec2::Zero();
+  bool isGate = false;  ///< right between the step's two points: their distance
+};
+Narrowing narrowingOf(const WalkGraph& graph, const WalkStart& start, int from, const WalkGraph::Step& step);
+
+/// For each node the width of the widest way to it, infinite over the start itself, 0 where none leads.
+std::vector<double> widthsFrom(const WalkGraph& graph, const WalkStart& start);
+
+/// The shortest chain of nodes by steps of at least `width` to `end`; empty when there is none.
+std::vector<int> shortestWay(const WalkGraph& graph, const WalkStart& start, int end, double width);
 
 }  // namespace baywright

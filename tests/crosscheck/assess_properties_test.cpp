@@ -8,7 +8,6 @@
 #include <set>
 
 #include "clearance/assess.h"
-#include "clearance/free_ways.h"
 #include "fit/smallest_change.h"
 #include "moved_job.h"
 #include "random_job.h"
@@ -19,6 +18,8 @@ namespace {
 using namespace testing;
 
 constexpr double kSame = 1e-6;
+/// Ways are measured among points of outlines (free_ways.h).
+constexpr double kSameWay = 2e-3;
 
 double drawn(double low, double high) {
   return low + (high - low) * *rc::gen::inRange(0, 100001) / 100000.0;
@@ -57,7 +58,7 @@ void expectSameFigures(const Assessment& before, const Assessment& after, bool m
                                    [&](const Quantity& other) { return other.name == name; });
     RC_ASSERT(same != after.quantities.end());
     RC_LOG() << name << ": " << figure.value << ", " << same->value << "\n";
-    const double allowed = isWay(name) ? kStartError : kSame * std::max(1.0, std::abs(figure.value));
+    const double allowed = isWay(name) ? kSameWay : kSame * std::max(1.0, std::abs(figure.value));
     RC_ASSERT(std::abs(figure.value - same->value) <= allowed);
   }
 }

@@ -15,10 +15,8 @@ using namespace testing;
 
 /// Far above what a turn does to doubles, far below what anybody can measure.
 constexpr double kSame = 1e-6;
-/// Of ways that differ by no more than this one may be taken for the other when their outlines are cut into
-/// points elsewhere, as a turn rounds them (free_ways.h).
-constexpr double kSameWay = kStartError;
-constexpr double kMirroredWay = 1e-3;
+/// Ways are measured among points of outlines, which a turn rounds elsewhere (free_ways.h).
+constexpr double kSameWay = 2e-3;
 
 std::string otherHand(std::string key) {
   const auto swap = [&](const std::string& from, const std::string& to) {
@@ -45,7 +43,7 @@ void expectSameVerdicts(const Assessment& before, const Assessment& after, bool 
     ASSERT_NE(same, nullptr) << finding.key << ", seed " << seed;
     ASSERT_EQ(finding.margin.has_value(), same->margin.has_value()) << finding.key;
     if (!finding.margin) continue;
-    const double allowed = isWay(finding) ? (mirrored ? kMirroredWay : kSameWay) : kSame;
+    const double allowed = isWay(finding) ? kSameWay : kSame;
     EXPECT_NEAR(finding.margin->value, same->margin->value, allowed) << finding.key << ", seed " << seed;
     EXPECT_NEAR(finding.margin->sigma, same->margin->sigma, 1e-4) << finding.key << ", seed " << seed;
     EXPECT_TRUE(finding.verdict == same->verdict || std::abs(finding.margin->value) < allowed) << finding.key;

@@ -87,6 +87,26 @@ TEST(FreeWays, AreAsNarrowAsForWhoeverIsWorstOff) {
   EXPECT_NEAR(widestWays(input)[0].clearWidth, 0.7, 1e-9);
 }
 
+TEST(FreeWays, CountNoNarrownessThatIsLeftBehind) {
+  // Somebody stands 0.05 m inside a gap of 0.5 m and walks out of it. Discs that hold the place reach to
+  // where the corners are as far away: their middle at x with (x - 1.1)^2 + 0.25^2 = (x - 1.05)^2, x = 1.7.
+  WalkInput input = room();
+  input.obstacles = {rectangle(0.5, 1.2, 1.1, 1.75), rectangle(0.5, 2.25, 1.1, 2.8)};
+  input.from = {{1.05, 2}};
+  EXPECT_GT(widestWays(input)[0].clearWidth, 0.99);  // 1.3 m there, 1 m at the door
+}
+
+TEST(FreeWays, NarrowFromWhereTheStartIsLeft) {
+  // The same gap with a wall 0.5 m before it: the first disc that does not hold the place decides.
+  WalkInput input = room();
+  input.obstacles = {rectangle(0.5, 1.2, 1.1, 1.75), rectangle(0.5, 2.25, 1.1, 2.8),
+                     rectangle(1.6, 0.9, 1.7, 3.1)};
+  input.from = {{1.05, 2}};
+  const double width = widestWays(input)[0].clearWidth;
+  EXPECT_GT(width, 0.499);
+  EXPECT_LT(width, 0.56);
+}
+
 /// Discs of a width fit through when the floor less all that stands on it, shrunk by the radius, still joins
 /// start and door: the same question asked of polygon offsets.
 double widthByOffsets(const WalkInput& input) {

@@ -51,9 +51,9 @@ TEST(WalkGraph, KnowsNoWayThroughAnOutline) {
   const WalkGraph graph(std::move(points));
   const int left = *graph.nodeOver({1, 1.5});
   const int right = *graph.nodeOver({3, 1.5});
-  EXPECT_LE(widthsFrom(graph, {left})[static_cast<std::size_t>(right)], 0.1 + 1e-4);
-  EXPECT_TRUE(shortestWay(graph, {{1, 1.5}, {left}, right}, 0.2).empty());
-  EXPECT_EQ(shortestWay(graph, {{1, 1.5}, {left}, left}, 0.2).size(), 1u);
+  EXPECT_LE(widthsFrom(graph, {{1, 1.5}, {left}})[static_cast<std::size_t>(right)], 0.1 + 1e-4);
+  EXPECT_TRUE(shortestWay(graph, {{1, 1.5}, {left}}, right, 0.2).empty());
+  EXPECT_EQ(shortestWay(graph, {{1, 1.5}, {left}}, left, 0.2).size(), 1u);
 }
 
 TEST(WalkGraph, SetsOutFromEachFreeDiscOverThePlace) {
@@ -62,13 +62,13 @@ TEST(WalkGraph, SetsOutFromEachFreeDiscOverThePlace) {
   const WalkGraph graph(std::move(points));
   const Vec2 place(0.2, 1.4);
   bool middle = false;
-  for (const int node : nodesRound(graph, place)) {
+  for (const int node : startAt(graph, place).nodes) {
     const Vec2& at = graph.nodes()[static_cast<std::size_t>(node)].at;
     EXPECT_LE((at - place).norm(), 1.51);
     middle = middle || (at - Vec2(1.5, 1.5)).norm() < 0.06;
   }
   EXPECT_TRUE(middle);  // the disc between three walls holds it
-  EXPECT_TRUE(nodesRound(graph, {-1, 1}).empty());
+  EXPECT_TRUE(startAt(graph, {-1, 1}).nodes.empty());
 }
 
 }  // namespace
