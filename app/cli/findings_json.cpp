@@ -46,6 +46,7 @@ ordered_json findingJson(const Finding& finding) {
   json["margin_unit"] = unitName(finding.unit);
   json["points"] = ordered_json::array();
   if (finding.points) json["points"] = {pointJson(finding.points->first), pointJson(finding.points->second)};
+  json["moment"] = finding.moment ? ordered_json(*finding.moment) : ordered_json(nullptr);
   json["sentence"] = finding.sentence;
   json["source"] = finding.source;
   return json;

@@ -74,6 +74,7 @@ QColor Theme::verdictText(Verdict v) const {
 
 QColor Theme::line(Layer layer) const {
   switch (layer) {
+    case Layer::Standing:
     case Layer::SwingBound:
     case Layer::SwingClearance:
     case Layer::Swing:

@@ -14,6 +14,7 @@ namespace {
 bool isZone(Layer layer) {
   switch (layer) {
     case Layer::Floor:
+    case Layer::Standing:
     case Layer::SwingBound:
     case Layer::SwingClearance:
     case Layer::Swing:

@@ -3,11 +3,12 @@
 
 namespace baywright {
 
-const std::array<LayerStyle, 18>& layerStyles() {
+const std::array<LayerStyle, 19>& layerStyles() {
   using enum LineWeight;
   using enum LineDash;
-  static constexpr std::array<LayerStyle, 18> styles{{
+  static constexpr std::array<LayerStyle, 19> styles{{
       {Layer::Floor, "Floor", "Floor", Thin, Continuous},
+      {Layer::Standing, "Standing zone", "Where the ball may lie for the chosen swing", Thin, Dotted},
       {Layer::SwingBound, "Swing bound", "Farthest reach of a swing with straight wrists", Thin, Dashed},
       {Layer::SwingClearance, "Swing clearance", "Clearance asked for around the swing", Thin, Continuous},
       {Layer::Swing, "Swing", "Space that body and club sweep through", Thin, Continuous},

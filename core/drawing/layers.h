@@ -9,6 +9,7 @@ namespace baywright {
 /// The layers of a drawing, from what lies at the bottom to what lies on top; drawn in this order.
 enum class Layer {
   Floor,           ///< the room's floor as an area
+  Standing,        ///< where on the floor the ball may lie for a swing
   SwingBound,      ///< full-extension envelope, dashed
   SwingClearance,  ///< required clearance around the expected envelope, thin outline
   Swing,           ///< expected envelope, soft fill
@@ -46,7 +47,7 @@ struct LayerStyle {
 };
 
 /// One row a layer, in the order of the enumeration.
-const std::array<LayerStyle, 18>& layerStyles();
+const std::array<LayerStyle, 19>& layerStyles();
 const LayerStyle& styleOf(Layer layer);
 
 }  // namespace baywright

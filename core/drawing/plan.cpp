@@ -42,6 +42,7 @@ Linework planOf(const ViewInput& input) {
   drawFloorAndWalls(board, input);
   drawOpenings(board, input);
   drawFixtures(board, input);
+  drawStanding(board, input);
   if (options.beam) drawBeam(board, input);
   drawBay(board, input);
   drawSwings(board, input, SwingSight::FromAbove, planRings);
@@ -54,6 +55,7 @@ Linework planOf(const ViewInput& input) {
     drawWallLengths(board, input);
     drawBayDimensions(board, input);
   }
+  if (options.corners) drawCorners(board, input);
   drawPeople(board, input);
   drawCeiling(board, input);
   if (options.labels) drawNames(board, input);

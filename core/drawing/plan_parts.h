@@ -26,6 +26,10 @@ void drawBeam(Board& board, const ViewInput& input);
 void drawBallZones(Board& board, const ViewInput& input);
 void drawDoorSweeps(Board& board, const ViewInput& input);
 void drawWays(Board& board, const ViewInput& input);
+void drawStanding(Board& board, const ViewInput& input);
+
+// plan_corners.cpp
+void drawCorners(Board& board, const ViewInput& input);
 
 // plan_dimensions.cpp
 void drawWallLengths(Board& board, const ViewInput& input);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <algorithm>
+#include <array>
 
 #include "drawing/bay_plan.h"
 #include "drawing/marks.h"
@@ -57,6 +58,17 @@ void drawBallZones(Board& board, const ViewInput& input) {
   if (!input.options.rebound || danger.empty()) return;
   auto rings = insideRoom(input.job.room, danger);
   if (!rings.empty()) board.add(areaOf(Layer::Rebound, std::move(rings), Fill::None));
+}
+
+void drawStanding(Board& board, const ViewInput& input) {
+  const StandingMark& standing = input.options.standing;
+  if (standing.zone.empty()) return;
+  board.add(areaOf(Layer::Standing, standing.zone, Fill::Soft, standing.golfer));
+  Text text =
+      textAt(Layer::Labels, standing.zone.front().front(), "Ball here: " + standing.name, TextAnchor::Left);
+  text.id = standing.golfer;
+  text.onGround = true;
+  board.addWhereFree(std::array{text});
 }
 
 void drawDoorSweeps(Board& board, const ViewInput& input) {

@@ -8,6 +8,13 @@
 
 namespace baywright {
 
+/// Where on the floor the ball may lie for one golfer's swing (clearance/headroom_field.h), world metres.
+struct StandingMark {
+  Id golfer;
+  std::string name;  ///< "Driver, Robin"
+  std::vector<Ring> zone;
+};
+
 /// Which of the zones a view shows, and what is singled out in it.
 struct ViewOptions {
   bool swing = true;
@@ -18,6 +25,8 @@ struct ViewOptions {
   bool ways = true;
   bool dimensions = true;
   bool labels = true;
+  bool corners = false;   ///< how sure the corners are: their 95 % ellipses, enlarged
+  StandingMark standing;  ///< drawn where it has rings
   std::vector<Id> shown;  ///< golfers whose swing is drawn strongly; empty: all
   /// Metres of the drawing for a millimetre of paper or screen, 0.05 at 1:50. Spaces hatches, dimension lines
   /// and labels.
