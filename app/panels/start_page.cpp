@@ -76,11 +76,12 @@ StartPage::StartPage(Document& document, QWidget* parent) : QWidget(parent) {
     connect(button, &QPushButton::clicked, this, signal);
     column->addWidget(button);
   };
-  QVBoxLayout* scanned = addCard(
-      row, tr("Work over a plan"),
-      tr("Open or drop a scanned plan (PNG, JPEG, TIFF, PDF), set its scale by two clicks, and trace the "
-         "walls. Or draw the floor on squared paper."));
+  QVBoxLayout* scanned = addCard(row, tr("Bring a file, or draw"),
+                                 tr("Drop it here, or open it: a scanned plan (PNG, JPEG, TIFF, PDF) to "
+                                    "trace, a drawing (DXF), a 3D scan "
+                                    "or a measuring list (CSV). Or draw the floor on squared paper."));
   addButton(scanned, tr("Open a &plan…"), &StartPage::planAsked, "openPlan");
+  addButton(scanned, tr("&Import a drawing or scan…"), &StartPage::surveyAsked, "openSurvey");
   addButton(scanned, tr("&Draw the floor"), &StartPage::traceAsked, "drawFloor");
   scanned->addStretch(1);
 

@@ -15,7 +15,8 @@ class StartPage : public QWidget {
   explicit StartPage(Document& document, QWidget* parent = nullptr);
 
  Q_SIGNALS:
-  void planAsked();  ///< a scanned plan, a drawing or a 3D scan
+  void planAsked();    ///< a picture to trace
+  void surveyAsked();  ///< a drawing, a 3D scan or a measuring list
   void exampleAsked();
   void traceAsked();  ///< draw the floor by hand
 

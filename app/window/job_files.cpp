@@ -18,7 +18,10 @@
 #include "jobfile/job_archive.h"
 #include "painting/plan_image.h"
 #include "survey/plan_scan_fit.h"
+#include "survey/take_room.h"
 #include "window/resources.h"
+#include "window/room_import.h"
+#include "window/survey_kind.h"
 
 namespace baywright {
 namespace {
@@ -29,8 +32,15 @@ constexpr double kFreshPlanWidth = 10;  // metres, until its scale is set
 QString jobFilter() {
   return JobFiles::tr("Jobs (*.bayjob)");
 }
+QString planPatterns() {
+  return QStringLiteral("*.png *.jpg *.jpeg *.tif *.tiff *.bmp *.webp *.pdf");
+}
 QString planFilter() {
-  return JobFiles::tr("Plans (*.png *.jpg *.jpeg *.tif *.tiff *.bmp *.webp *.pdf)");
+  return JobFiles::tr("Plans (%1)").arg(planPatterns());
+}
+QString surveyFilter() {
+  return JobFiles::tr("Drawings, scans and measuring lists (%1)")
+      .arg(surveyPatterns().join(QLatin1Char(' ')));
 }
 
 bool isJobName(const QString& path) {
@@ -48,8 +58,10 @@ JobFiles::JobFiles(Document& document, std::filesystem::path recoveryFolder, QWi
       keeper_(document, recoveryFolder) {}
 
 QString JobFiles::openFilter() {
-  return tr("Jobs and plans (*.bayjob *.png *.jpg *.jpeg *.tif *.tiff *.bmp *.webp *.pdf)") +
-         QStringLiteral(";;") + jobFilter() + QStringLiteral(";;") + planFilter();
+  const QString all = tr("All that can be opened (%1)")
+                          .arg(QStringLiteral("*.bayjob ") + planPatterns() + QLatin1Char(' ') +
+                               surveyPatterns().join(QLatin1Char(' ')));
+  return QStringList{all, jobFilter(), planFilter(), surveyFilter()}.join(QStringLiteral(";;"));
 }
 
 void JobFiles::said(const Problem& problem) {
@@ -90,6 +102,7 @@ void JobFiles::open() {
 
 bool JobFiles::openFile(const QString& path) {
   if (isJobName(path)) return maySwitch() && openJob(path);
+  if (hasSurveyName(path)) return takeSurvey(path);
   const Result<std::string> bytes = readWholeFile(path.toStdString(), kLargestPlanFile);
   if (!bytes) {
     said(bytes.error());
@@ -154,6 +167,25 @@ void JobFiles::importPlan() {
   const QString path =
       QFileDialog::getOpenFileName(window_, tr("Open a plan"), settings_.lastFolder, planFilter());
   if (!path.isEmpty()) openFile(path);
+}
+
+void JobFiles::importSurvey() {
+  const QString path = QFileDialog::getOpenFileName(window_, tr("Import a drawing or scan"),
+                                                    settings_.lastFolder, surveyFilter());
+  if (!path.isEmpty()) openFile(path);
+}
+
+bool JobFiles::takeSurvey(const QString& path) {
+  const auto room = importRoom(path, document_.job().units, window_);
+  if (!room) {
+    said(room.error());
+    return false;
+  }
+  if (!*room) return false;
+  const QString text = tr("Take the room from %1").arg(QFileInfo(path).fileName());
+  if (!document_.change(text, takeRoom(document_.job(), **room))) return false;
+  Q_EMIT roomTaken();
+  return true;
 }
 
 void JobFiles::pastePlan() {

@@ -14,7 +14,7 @@ class QWidget;
 namespace baywright {
 
 /// Everything between the document and files: opening of every kind, saving, the question before unsaved work
-/// is lost, plans that come in by file, drop or clipboard, and what a crash left behind.
+/// is lost, plans and surveys that come in by file, drop or clipboard, and what a crash left behind.
 class JobFiles : public QObject {
   Q_OBJECT
 
@@ -24,8 +24,8 @@ class JobFiles : public QObject {
   Settings& settings() { return settings_; }
   /// True when the open job may be replaced: saved, or its loss agreed to.
   bool maySwitch();
-  /// A job, or a picture or PDF that becomes a plan of the open job. False when it could not be read; why is
-  /// said.
+  /// A job, a picture or PDF that becomes a plan of the open job, or a drawing, scan or measuring list that
+  /// becomes its room. False when it could not be read; why is said. False too when the person gave up.
   bool openFile(const QString& path);
   void offerRecovery();
   /// What a name ends in that can be opened: for dialogs and drops.
@@ -38,16 +38,19 @@ class JobFiles : public QObject {
   bool save();
   bool saveAs();
   void importPlan();
+  void importSurvey();
   void pastePlan();
   void revert();
 
  Q_SIGNALS:
   void planAdded(baywright::Id scan);
+  void roomTaken();
   void recentChanged();
 
  private:
   bool openJob(const QString& path);
   bool addPlan(const QString& fileName, const QByteArray& bytes);
+  bool takeSurvey(const QString& path);
   void said(const Problem& problem);
   void remember(const QString& path);
 

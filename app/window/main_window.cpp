@@ -64,6 +64,10 @@ MainWindow::MainWindow(std::filesystem::path recoveryFolder, QWidget* parent)
     workspace_->plan().fit();
     toolBox_.choose(ToolKind::ScanScale);
   });
+  connect(files_, &JobFiles::roomTaken, this, [this] {
+    showStage(Stage::Survey);
+    fitAll();
+  });
   tintIcons();
   showStage(Stage::Survey);
   updateTitle();
@@ -81,6 +85,7 @@ void MainWindow::connectViews() {
   }
   StartPage& start = workspace_->startPage();
   connect(&start, &StartPage::planAsked, files_, &JobFiles::importPlan);
+  connect(&start, &StartPage::surveyAsked, files_, &JobFiles::importSurvey);
   connect(&start, &StartPage::exampleAsked, files_, [this] {
     files_->openExample();
     showStage(Stage::Place);

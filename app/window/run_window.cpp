@@ -17,9 +17,10 @@ int runWindow(QApplication& application, const QStringList& files) {
   QApplication::setWindowIcon(icon(QStringLiteral("application"), application.palette()));
   MainWindow window(RecoveryKeeper::userFolder());
   window.show();
-  for (const QString& file : files) window.files().openFile(file);
   if (!files.isEmpty()) {
+    // Before they are opened: a room that is brought in wants to be looked through first.
     window.showStage(Stage::Place);
+    for (const QString& file : files) window.files().openFile(file);
     window.fitAll();
   } else {
     QTimer::singleShot(0, &window, [&window] { window.files().offerRecovery(); });

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <QWidget>
+
+#include "job/room.h"
+#include "units/unit_system.h"
+
+namespace baywright {
+
+/// A small plan of a room that is not in the job yet: walls with their lengths, openings, fixtures.
+class FloorPreview : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit FloorPreview(const UnitSystem& units, QWidget* parent = nullptr);
+
+  void showRoom(const Room& room);
+  QSize sizeHint() const override { return {380, 340}; }
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  UnitSystem units_;
+  Room room_;
+};
+
+}  // namespace baywright
