@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <algorithm>
 
 #include "geometry/mesh.h"
 #include "units/length_text.h"
@@ -32,11 +33,18 @@ QString wallWords(const WallLine& line, const UnitSystem& units) {
   return lengthText(line.length, units);
 }
 
-QString ceilingWords(const CeilingPart& part, const UnitSystem& units) {
+QString ceilingWords(const CeilingPart& part, const Room& room, const UnitSystem& units) {
   if (!part.height.known) return PartWords::tr("height not measured");
-  const QString height = lengthText(part.height, units);
-  return part.slope.isZero() ? PartWords::tr("flat, %1 high").arg(height)
-                             : PartWords::tr("sloped, %1 high at its anchor").arg(height);
+  double lowest = part.height.value, highest = part.height.value;
+  const Ring region = ceilingRegion(room, part);
+  for (std::size_t i = 0; i < region.size(); ++i) {
+    const double height = part.heightAt(region[i]);
+    lowest = i == 0 ? height : std::min(lowest, height);
+    highest = i == 0 ? height : std::max(highest, height);
+  }
+  const QString low = lengthText(lowest, units), high = lengthText(highest, units);
+  return low == high ? PartWords::tr("flat, %1 high").arg(low)
+                     : PartWords::tr("sloped, %1 to %2 high").arg(low, high);
 }
 
 QString openingWords(const Opening& opening, const std::vector<WallLine>& walls, const UnitSystem& units) {

@@ -13,7 +13,7 @@ namespace baywright {
 /// What is worth knowing of a part that was recognised, in a few words beside its name.
 QString wallName(const WallLine& line);
 QString wallWords(const WallLine& line, const UnitSystem& units);
-QString ceilingWords(const CeilingPart& part, const UnitSystem& units);
+QString ceilingWords(const CeilingPart& part, const Room& room, const UnitSystem& units);
 QString openingWords(const Opening& opening, const std::vector<WallLine>& walls, const UnitSystem& units);
 QString fixtureWords(const Fixture& fixture, const UnitSystem& units);
 QString scanWords(const RoomScan& scan);

@@ -67,6 +67,7 @@ ReviewDialog::ReviewDialog(std::vector<RecognisedRoom> candidates, const UnitSys
   words->setChildrenCollapsible(false);
   sides->addWidget(preview_);
   sides->addWidget(words);
+  sides->setSizes({440, 500});
   words->addWidget(tree_);
   words->addWidget(notes_);
   words->setStretchFactor(0, 3);
@@ -137,7 +138,7 @@ void ReviewDialog::fillTree() {
   for (const WallLine& line : lines) new QTreeWidgetItem(walls, {wallName(line), wallWords(line, units_)});
   walls->setExpanded(true);
   addGroup(tr("Ceiling: %1"), shown.room.ceiling,
-           [this](const CeilingPart& part) { return ceilingWords(part, units_); });
+           [this, &shown](const CeilingPart& part) { return ceilingWords(part, shown.room, units_); });
   addGroup(tr("Doors and windows: %1"), shown.room.openings,
            [this, &lines](const Opening& opening) { return openingWords(opening, lines, units_); });
   addGroup(tr("Fixtures: %1"), shown.room.fixtures,

@@ -86,9 +86,19 @@ void ScanDialog::fillUps() {
   up_->setPlaceholderText(tr("Choose the axis"));
   for (const UpSuggestion& suggestion : facts_.ups)
     up_->addItem(fromView(nameOf(suggestion.up)), static_cast<int>(suggestion.up));
-  // What the format states comes first of all.
-  const bool isLikely = !facts_.ups.empty() && (facts_.statedUp || facts_.ups.front().isPlausible);
-  up_->setCurrentIndex(isLikely ? 0 : -1);
+  up_->setCurrentIndex(likeliestUp());
+}
+
+int ScanDialog::likeliestUp() const {
+  if (facts_.statedUp) return up_->findData(static_cast<int>(*facts_.statedUp));
+  for (const UpSuggestion& suggestion : facts_.ups) {
+    const auto units = facts_.units.find(suggestion.up);
+    const bool couldBeARoom =
+        facts_.statedMetresPerUnit ||
+        (units != facts_.units.end() && !units->second.empty() && units->second.front().isPlausible);
+    if (suggestion.isPlausible && couldBeARoom) return up_->findData(static_cast<int>(suggestion.up));
+  }
+  return -1;
 }
 
 void ScanDialog::suggestUnit() {

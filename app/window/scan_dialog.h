@@ -42,6 +42,8 @@ class ScanDialog : public QDialog {
 
  private:
   void fillUps();
+  /// The first axis along which, in some unit, a room could be as high; -1: none.
+  int likeliestUp() const;
   void suggestUnit();
   void explain();
   const UnitSuggestion* suggestionFor(DrawingUnit unit) const;
