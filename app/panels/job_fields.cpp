@@ -68,6 +68,11 @@ std::vector<Field> requirementFields() {
       .amount(
           QuantityKind::Speed, tr("Speed of shots to catch"),
           [](Requirements & r) -> auto& { return r.ballSpeed; })
+      .amount(
+          QuantityKind::Spin, tr("Their backspin"), [](Requirements & r) -> auto& { return r.ballSpin; })
+      .add(
+          PropertyKind::Length, tr("Above sea level"), [](Requirements & r) -> auto& { return r.altitude; },
+          tr("For the density of the air."))
       .add(
           PropertyKind::Angle, tr("Mean launch"), [](Requirements & r) -> auto& { return r.meanLaunch; })
       .add(

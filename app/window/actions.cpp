@@ -101,6 +101,7 @@ const std::vector<ZoneRow>& zoneRows() {
       {"zoneCapture", TEXT("Shots &caught"), [](ViewOptions& o) { return &o.capture; }},
       {"zoneRebound", TEXT("&Rebound and danger"), [](ViewOptions& o) { return &o.rebound; }},
       {"zoneWays", TEXT("&Ways out"), [](ViewOptions& o) { return &o.ways; }},
+      {"zoneCorners", TEXT("How sure c&orners are"), [](ViewOptions& o) { return &o.corners; }},
       {"zoneDimensions", TEXT("&Dimensions"), [](ViewOptions& o) { return &o.dimensions; }},
       {"zoneLabels", TEXT("&Labels"), [](ViewOptions& o) { return &o.labels; }},
   };

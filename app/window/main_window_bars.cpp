@@ -72,7 +72,8 @@ void MainWindow::makeMenus() {
     QAction* action = view->addAction(actionText(row.text));
     action->setObjectName(QString::fromLatin1(row.name));
     action->setCheckable(true);
-    action->setChecked(true);
+    ViewOptions now = workspace_->options();
+    action->setChecked(*row.at(now));
     connect(action, &QAction::toggled, this, [this, at = row.at](bool shown) {
       ViewOptions options = workspace_->options();
       *at(options) = shown;

@@ -11,6 +11,7 @@
 #include "canvas/screen_face_view.h"
 #include "panels/findings_panel.h"
 #include "panels/job_panel.h"
+#include "panels/measurements_panel.h"
 #include "panels/start_page.h"
 
 namespace baywright {
@@ -25,7 +26,9 @@ Workspace::Workspace(Document& document, ToolBox& toolBox, const Catalogue& cata
       scene_(new SceneView(document, probeGl())),
       start_(new StartPage(document)),
       main_(new QStackedWidget),
-      drawings_{plan_, downRange_, side_, screen_} {
+      bottom_(new QStackedWidget),
+      drawings_{plan_, downRange_, side_, screen_},
+      standing_(new StandingZone(document, this)) {
   plan_->setObjectName(QStringLiteral("plan"));
   downRange_->setObjectName(QStringLiteral("downRange"));
   side_->setObjectName(QStringLiteral("side"));
@@ -44,10 +47,11 @@ Workspace::Workspace(Document& document, ToolBox& toolBox, const Catalogue& cata
   views->addWidget(right);
   views->setStretchFactor(0, 5);
   views->setStretchFactor(1, 3);
-  auto* findings = new FindingsPanel(document);
+  bottom_->addWidget(new FindingsPanel(document));
+  bottom_->addWidget(new MeasurementsPanel(document));
   auto* upDown = new QSplitter(Qt::Vertical);
   upDown->addWidget(views);
-  upDown->addWidget(findings);
+  upDown->addWidget(bottom_);
   upDown->setStretchFactor(0, 4);
   upDown->setStretchFactor(1, 1);
   auto* all = new QSplitter;
@@ -65,6 +69,7 @@ Workspace::Workspace(Document& document, ToolBox& toolBox, const Catalogue& cata
   layout->addWidget(all);
 
   connect(&document_, &Document::jobChanged, this, [this](const JobChange&) { chooseMain(); });
+  connect(standing_, &StandingZone::changed, this, &Workspace::showOptions);
   chooseMain();
 }
 
@@ -94,6 +99,11 @@ void Workspace::setMain(Main main) {
   chooseMain();
 }
 
+void Workspace::setBottom(Bottom bottom) {
+  bottom_->setCurrentIndex(bottom == Bottom::Measurements ? 1 : 0);
+  showOptions();
+}
+
 void Workspace::showPlan() {
   drawsInEmptyJob_ = true;
   chooseMain();
@@ -102,10 +112,17 @@ void Workspace::showPlan() {
 
 void Workspace::setOptions(const ViewOptions& options) {
   options_ = options;
-  for (View* view : drawings_) view->setOptions(options);
+  showOptions();
   SceneOptions scene;
   scene.zones = options;
   scene_->setOptions(scene);
+}
+
+void Workspace::showOptions() {
+  ViewOptions options = options_;
+  options.standing = standing_->mark();
+  options.corners |= bottom_->currentIndex() == 1;  // beside the readings
+  for (View* view : drawings_) view->setOptions(options);
 }
 
 void Workspace::fitAll() {

@@ -7,6 +7,7 @@
 #include "canvas/tool_box.h"
 #include "canvas/view.h"
 #include "editing/document.h"
+#include "editing/standing_zone.h"
 #include "job/catalogue.h"
 #include "scene/scene_view.h"
 
@@ -22,7 +23,7 @@ class ScreenFaceView;
 class StartPage;
 
 /// The linked views: what is in the job on the left, the plan large, elevations and 3D on the right, findings
-/// below. An empty job shows the ways in where its plan will be.
+/// or readings below. An empty job shows the ways in where its plan will be.
 class Workspace : public QWidget {
   Q_OBJECT
 
@@ -31,6 +32,8 @@ class Workspace : public QWidget {
 
   enum class Main { Plan, ScreenFace };
   void setMain(Main main);
+  enum class Bottom { Findings, Measurements };
+  void setBottom(Bottom bottom);
   /// Draw in an empty job: shows the plan although there is no room yet.
   void showPlan();
 
@@ -45,6 +48,7 @@ class Workspace : public QWidget {
  private:
   QWidget* titled(const QString& title, QWidget* view);
   void chooseMain();
+  void showOptions();
 
   Document& document_;
   PlanView* plan_;
@@ -54,7 +58,9 @@ class Workspace : public QWidget {
   SceneView* scene_;
   StartPage* start_;
   QStackedWidget* main_;
+  QStackedWidget* bottom_;
   std::vector<View*> drawings_;
+  StandingZone* standing_;
   ViewOptions options_;
   Main wanted_ = Main::Plan;
   bool drawsInEmptyJob_ = false;

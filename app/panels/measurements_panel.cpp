@@ -1,0 +1,348 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "panels/measurements_panel.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QListWidget>
+#include <QPushButton>
+#include <QShortcut>
+#include <QStyledItemDelegate>
+#include <QTableView>
+#include <cmath>
+
+#include "painting/theme.h"
+#include "survey/advice.h"
+#include "survey/survey_check.h"
+#include "units/angle_text.h"
+#include "units/length_text.h"
+
+namespace baywright {
+namespace {
+
+/// Chooses the instrument of a reading from a list.
+class InstrumentDelegate : public QStyledItemDelegate {
+ public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+
+  QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem&, const QModelIndex&) const override {
+    auto* box = new QComboBox(parent);
+    box->addItems(instrumentWords());
+    return box;
+  }
+  void setEditorData(QWidget* editor, const QModelIndex& index) const override {
+    static_cast<QComboBox*>(editor)->setCurrentIndex(index.data(Qt::EditRole).toInt());
+  }
+  void setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const override {
+    model->setData(index, static_cast<QComboBox*>(editor)->currentIndex(), Qt::EditRole);
+  }
+};
+
+QLabel* wrapped() {
+  auto* label = new QLabel;
+  label->setWordWrap(true);
+  return label;
+}
+
+QString symbolOf(SurveyRemarkKind kind) {
+  if (kind == SurveyRemarkKind::Wrong) return verdictSymbol(Verdict::Blocked);
+  if (kind == SurveyRemarkKind::Doubtful) return verdictSymbol(Verdict::Tight);
+  return verdictSymbol(Verdict::Unknown);
+}
+
+}  // namespace
+
+MeasurementsPanel::MeasurementsPanel(Document& document, QWidget* parent)
+    : QWidget(parent), document_(document), model_(document), table_(new QTableView) {
+  makeTable();
+  auto* both = new QHBoxLayout;
+  both->setSpacing(0);
+  both->addWidget(table_, 3);
+  QWidget* bar = makeBar();
+  both->addWidget(makeWorth(), 2);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  column->addWidget(bar);
+  column->addLayout(both, 1);
+  connect(&model_, &MeasurementsModel::refreshed, this, &MeasurementsPanel::refresh);
+  refresh();
+}
+
+void MeasurementsPanel::makeTable() {
+  table_->setObjectName(QStringLiteral("measurements"));
+  table_->setAccessibleName(tr("Readings"));
+  table_->setModel(&model_);
+  table_->setItemDelegateForColumn(MeasurementsModel::By, new InstrumentDelegate(table_));
+  table_->setFrameShape(QFrame::NoFrame);
+  table_->setSelectionBehavior(QAbstractItemView::SelectItems);
+  table_->setSelectionMode(QAbstractItemView::SingleSelection);
+  table_->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::DoubleClicked |
+                          QAbstractItemView::EditKeyPressed | QAbstractItemView::SelectedClicked);
+  table_->verticalHeader()->hide();
+  table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
+  table_->horizontalHeader()->setStretchLastSection(true);
+  table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+  table_->horizontalHeader()->setHighlightSections(false);
+  const int letter = fontMetrics().averageCharWidth();
+  table_->setColumnWidth(MeasurementsModel::What, 26 * letter);
+  table_->setColumnWidth(MeasurementsModel::Read, 16 * letter);
+  table_->setColumnWidth(MeasurementsModel::By, 14 * letter);
+  table_->setColumnWidth(MeasurementsModel::OffBy, 14 * letter);
+  // Enter takes the figure; Tab and Escape leave the cursor where they put it.
+  connect(table_->itemDelegate(), &QAbstractItemDelegate::closeEditor, this,
+          [this](QWidget*, QAbstractItemDelegate::EndEditHint hint) {
+            if (hint != QAbstractItemDelegate::SubmitModelCache) return;
+            QMetaObject::invokeMethod(this, &MeasurementsPanel::goToNextOpen, Qt::QueuedConnection);
+          });
+  connect(table_->selectionModel(), &QItemSelectionModel::currentChanged, this,
+          [this](const QModelIndex& index) { remove_->setEnabled(index.isValid()); });
+  auto* erase = new QShortcut(QKeySequence::Delete, table_, nullptr, nullptr, Qt::WidgetShortcut);
+  connect(erase, &QShortcut::activated, this, &MeasurementsPanel::removeCurrent);
+}
+
+QWidget* MeasurementsPanel::makeBar() {
+  walls_ = new QPushButton(tr("Add &wall lengths"));
+  walls_->setObjectName(QStringLiteral("addWalls"));
+  kind_ = new QComboBox;
+  kind_->setObjectName(QStringLiteral("readingKind"));
+  kind_->setAccessibleName(tr("Kind of reading"));
+  kind_->addItem(tr("Diagonal"), static_cast<int>(MeasurementKind::Diagonal));
+  kind_->addItem(tr("Angle at corner"), static_cast<int>(MeasurementKind::Angle));
+  kind_->addItem(tr("Offset from wall"), static_cast<int>(MeasurementKind::Offset));
+  kind_->addItem(tr("Ceiling at corner"), static_cast<int>(MeasurementKind::CeilingHeight));
+  first_ = new QComboBox;
+  first_->setObjectName(QStringLiteral("firstCorner"));
+  first_->setAccessibleName(tr("First corner"));
+  to_ = new QLabel(tr("to"));
+  second_ = new QComboBox;
+  second_->setObjectName(QStringLiteral("secondCorner"));
+  second_->setAccessibleName(tr("Second corner"));
+  add_ = new QPushButton(tr("A&dd"));
+  add_->setObjectName(QStringLiteral("addReading"));
+  instrument_ = new QComboBox;
+  instrument_->setObjectName(QStringLiteral("instrument"));
+  instrument_->setAccessibleName(tr("Instrument of new readings"));
+  instrument_->addItems(instrumentWords());
+  remove_ = new QPushButton(tr("&Remove"));
+  remove_->setObjectName(QStringLiteral("removeReading"));
+  remove_->setEnabled(false);
+  adjust_ = new QPushButton(tr("Ad&just the walls"));
+  adjust_->setObjectName(QStringLiteral("adjustWalls"));
+  auto* bar = new QWidget;
+  auto* row = new QHBoxLayout(bar);
+  row->setContentsMargins(6, 2, 6, 2);
+  row->addWidget(new QLabel(tr("Readings by")));
+  for (QWidget* widget :
+       std::initializer_list<QWidget*>{instrument_, walls_, kind_, first_, to_, second_, add_})
+    row->addWidget(widget);
+  row->addStretch(1);
+  row->addWidget(remove_);
+  row->addWidget(adjust_);
+  connect(walls_, &QPushButton::clicked, this, &MeasurementsPanel::addWalls);
+  connect(add_, &QPushButton::clicked, this, &MeasurementsPanel::addOne);
+  connect(remove_, &QPushButton::clicked, this, &MeasurementsPanel::removeCurrent);
+  connect(adjust_, &QPushButton::clicked, this, &MeasurementsPanel::adjustWalls);
+  connect(kind_, &QComboBox::currentIndexChanged, this, &MeasurementsPanel::showFieldsInUse);
+  return bar;
+}
+
+QWidget* MeasurementsPanel::makeWorth() {
+  summary_ = wrapped();
+  summary_->setObjectName(QStringLiteral("summary"));
+  suspicion_ = wrapped();
+  suspicion_->setObjectName(QStringLiteral("suspicion"));
+  QPalette loud = suspicion_->palette();
+  loud.setColor(QPalette::WindowText, Theme::forPalette(palette()).verdictText(Verdict::Blocked));
+  suspicion_->setPalette(loud);
+  setAside_ = new QPushButton(tr("Set it &aside"));
+  setAside_->setObjectName(QStringLiteral("setAside"));
+  advice_ = wrapped();
+  advice_->setObjectName(QStringLiteral("advice"));
+  remarks_ = new QListWidget;
+  remarks_->setObjectName(QStringLiteral("remarks"));
+  remarks_->setAccessibleName(tr("What to look at before the room is trusted"));
+  remarks_->setWordWrap(true);
+  remarks_->setFrameShape(QFrame::NoFrame);
+  remarks_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  remarks_->setSelectionMode(QAbstractItemView::NoSelection);
+  auto* worth = new QWidget;
+  auto* column = new QVBoxLayout(worth);
+  column->setContentsMargins(8, 2, 6, 2);
+  column->setSpacing(4);
+  column->addWidget(summary_);
+  auto* suspect = new QHBoxLayout;
+  suspect->addWidget(suspicion_, 1);
+  suspect->addWidget(setAside_, 0, Qt::AlignTop);
+  column->addLayout(suspect);
+  column->addWidget(advice_);
+  column->addWidget(remarks_, 1);
+  connect(setAside_, &QPushButton::clicked, this, &MeasurementsPanel::setSuspectAside);
+  return worth;
+}
+
+void MeasurementsPanel::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  refresh();
+}
+
+void MeasurementsPanel::refresh() {
+  refreshCorners();
+  // Nobody looks: a wall that is dragged in another stage need not wait for this.
+  if (isVisible()) refreshWorth();
+}
+
+void MeasurementsPanel::refreshCorners() {
+  const std::vector<Wall>& walls = document_.job().room.walls;
+  QStringList letters;
+  for (const Wall& wall : walls) letters << QString::fromStdString(wall.name);
+  for (QComboBox* box : {first_, second_}) {
+    QStringList shown;
+    for (int i = 0; i < box->count(); ++i) shown << box->itemText(i);
+    if (shown == letters) continue;
+    box->clear();
+    box->addItems(letters);
+    if (box == second_ && letters.size() > 2) box->setCurrentIndex(2);
+  }
+  walls_->setEnabled(!walls.empty());
+  showFieldsInUse();
+}
+
+void MeasurementsPanel::showFieldsInUse() {
+  const auto kind = static_cast<MeasurementKind>(kind_->currentData().toInt());
+  const bool hasSecond = kind == MeasurementKind::Diagonal || kind == MeasurementKind::Offset;
+  to_->setVisible(hasSecond);
+  to_->setText(kind == MeasurementKind::Offset ? tr("to corner") : tr("to"));
+  second_->setVisible(hasSecond);
+  add_->setEnabled(first_->count() > 0);
+}
+
+QString MeasurementsPanel::summaryOf(const SurveyAdjustment& fit) const {
+  const AdjustedReading* worst = nullptr;
+  for (const AdjustedReading& one : fit.readings) {
+    if (!worst || std::abs(one.standardised) > std::abs(worst->standardised)) worst = &one;
+  }
+  QString text =
+      tr("%n reading(s) of the floor, %1 more than needed.", nullptr, static_cast<int>(fit.readings.size()))
+          .arg(fit.degreesOfFreedom);
+  if (!worst || worst->standardised == 0) return text + tr(" Nothing checks them yet.");
+  const UnitSystem& units = document_.job().units;
+  const std::string off = worst->kind == ObservationKind::Angle
+                              ? formatAngle(std::abs(worst->residual), units)
+                              : formatLength(std::abs(worst->residual), units);
+  return text + tr(" Fits worst: %1, off by %2.")
+                    .arg(QString::fromStdString(worst->what), QString::fromStdString(off));
+}
+
+void MeasurementsPanel::showFit(const SurveyAdjustment& fit) {
+  const Job& job = document_.job();
+  summary_->setText(summaryOf(fit));
+  const Result<SurveyNetwork> network = networkOf(job.room.walls, job.measurements);
+  if (!network) return;
+  const BlunderTest test = testForBlunders(*network, fit, job.units);
+  for (const Suspicion& suspicion : test.suspicions) {
+    suspicion_->setText(QString::fromStdString(suspicion.sentence));
+    const SuspectReading* culprit = suspicion.culprit();
+    suspect_ = culprit ? culprit->reading : Id{};
+    break;  // the others may vanish with the first
+  }
+  QStringList lines;
+  for (const std::string& note : fit.notes) lines << QString::fromStdString(note);
+  const auto how = static_cast<Instrument>(instrument_->currentIndex());
+  if (const auto advice = adviseReading(*network, fit, how, job.units))
+    lines.prepend(QString::fromStdString(advice->sentence));
+  advice_->setText(lines.join(QLatin1Char(' ')));
+}
+
+void MeasurementsPanel::refreshWorth() {
+  suspect_ = {};
+  suspicion_->clear();
+  advice_->clear();
+  const auto& fit = model_.adjustment();
+  adjust_->setEnabled(fit && *fit);
+  if (document_.job().room.walls.empty()) {
+    summary_->setText(tr("Draw the room's outline first, as a sketch: what is read here puts it right."));
+  } else if (!fit) {
+    summary_->setText(
+        tr("Nothing read yet. Add the wall lengths, type each and press Enter; then a diagonal."));
+  } else if (!*fit) {
+    summary_->setText(QString::fromStdString(fit->error().sentence()));
+  } else {
+    showFit(**fit);
+  }
+  suspicion_->setVisible(!suspicion_->text().isEmpty());
+  setAside_->setVisible(static_cast<bool>(suspect_));
+  advice_->setVisible(!advice_->text().isEmpty());
+  remarks_->clear();
+  if (document_.job().room.walls.empty()) return;
+  for (const SurveyRemark& remark : checkSurvey(document_.job()))
+    remarks_->addItem(symbolOf(remark.kind) + QStringLiteral("  ") + QString::fromStdString(remark.sentence));
+}
+
+void MeasurementsPanel::addWalls() {
+  model_.askForWalls(static_cast<Instrument>(instrument_->currentIndex()));
+  goToNextOpen();
+}
+
+void MeasurementsPanel::addOne() {
+  const std::vector<Wall>& walls = document_.job().room.walls;
+  const auto count = walls.size();
+  const auto first = static_cast<std::size_t>(std::max(0, first_->currentIndex()));
+  const auto second = static_cast<std::size_t>(std::max(0, second_->currentIndex()));
+  if (first >= count || second >= count) return;
+  Measurement reading;
+  reading.kind = static_cast<MeasurementKind>(kind_->currentData().toInt());
+  reading.how = static_cast<Instrument>(instrument_->currentIndex());
+  switch (reading.kind) {
+    case MeasurementKind::Angle:
+      reading.at = walls[first].id;
+      reading.from = walls[(first + count - 1) % count].id;
+      reading.to = walls[(first + 1) % count].id;
+      break;
+    case MeasurementKind::CeilingHeight:
+      reading.at = walls[first].id;
+      reading.position = walls[first].start;
+      break;
+    default:
+      if (first == second) {
+        Q_EMIT document_.problemRaised(
+            tr("A reading runs between two corners. Choose another second corner."));
+        return;
+      }
+      reading.from = walls[first].id;
+      reading.to = walls[second].id;
+  }
+  const QModelIndex added = model_.ask({reading});
+  table_->setCurrentIndex(added);
+  table_->setFocus();
+  table_->edit(added);
+}
+
+void MeasurementsPanel::goToNextOpen() {
+  for (int row = 0; row < model_.rowCount(); ++row) {
+    const QModelIndex index = model_.index(row, MeasurementsModel::Read);
+    if (model_.idOf(index)) continue;
+    table_->setCurrentIndex(index);
+    table_->setFocus();
+    table_->edit(index);
+    return;
+  }
+  table_->setFocus();
+}
+
+void MeasurementsPanel::removeCurrent() {
+  model_.remove(table_->currentIndex());
+}
+
+void MeasurementsPanel::setSuspectAside() {
+  model_.setAside(suspect_, true);
+}
+
+void MeasurementsPanel::adjustWalls() {
+  const auto& fit = model_.adjustment();
+  if (!fit || !*fit) return;
+  document_.change(tr("Adjust the walls"), takeAdjustment(document_.job(), **fit));
+}
+
+}  // namespace baywright
