@@ -106,7 +106,8 @@ void MainWindow::showStage(Stage stage) {
   if (stage == Stage::SignOff) page = signOff_;
   pages_->setCurrentWidget(page);
   workspace_->setMain(stage == Stage::Picture ? Workspace::Main::ScreenFace : Workspace::Main::Plan);
-  workspace_->setBottom(stage == Stage::Survey ? Workspace::Bottom::Measurements : Workspace::Bottom::Findings);
+  workspace_->setBottom(stage == Stage::Survey ? Workspace::Bottom::Measurements
+                                               : Workspace::Bottom::Findings);
   toolBox_.choose(ToolKind::Select);
   showTools();
 }

@@ -46,7 +46,7 @@ class Panel : public ::testing::Test {
     child<QComboBox>("secondCorner")->setCurrentIndex(to);
     press("addReading");
   }
-  /// A floor of 6 by 4 whose wall C was read 20 cm short, with both diagonals and angles to tell which it is.
+  /// A floor of 6 by 4 whose wall C was read 20 cm short, with both diagonals to tell which it is.
   void readWithABlunder() {
     press("addWalls");
     for (const char* length : {"6.002", "4.001", "5.8", "3.999"}) typeNext(length);
