@@ -12,7 +12,6 @@
 #include "panels/findings_panel.h"
 #include "panels/job_panel.h"
 #include "panels/measurements_panel.h"
-#include "panels/measurements_panel.h"
 #include "panels/start_page.h"
 
 namespace baywright {
@@ -27,7 +26,6 @@ Workspace::Workspace(Document& document, ToolBox& toolBox, const Catalogue& cata
       scene_(new SceneView(document, probeGl())),
       start_(new StartPage(document)),
       main_(new QStackedWidget),
-      bottom_(new QStackedWidget),
       bottom_(new QStackedWidget),
       drawings_{plan_, downRange_, side_, screen_},
       standing_(new StandingZone(document, this)) {
@@ -104,10 +102,6 @@ void Workspace::setMain(Main main) {
 void Workspace::setBottom(Bottom bottom) {
   bottom_->setCurrentIndex(bottom == Bottom::Measurements ? 1 : 0);
   showOptions();
-}
-
-void Workspace::setBottom(Bottom bottom) {
-  bottom_->setCurrentIndex(bottom == Bottom::Measurements ? 1 : 0);
 }
 
 void Workspace::showPlan() {

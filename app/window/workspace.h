@@ -34,8 +34,6 @@ class Workspace : public QWidget {
   void setMain(Main main);
   enum class Bottom { Findings, Measurements };
   void setBottom(Bottom bottom);
-  enum class Bottom { Findings, Measurements };
-  void setBottom(Bottom bottom);
   /// Draw in an empty job: shows the plan although there is no room yet.
   void showPlan();
 
@@ -60,7 +58,6 @@ class Workspace : public QWidget {
   SceneView* scene_;
   StartPage* start_;
   QStackedWidget* main_;
-  QStackedWidget* bottom_;
   QStackedWidget* bottom_;
   std::vector<View*> drawings_;
   StandingZone* standing_;
