@@ -223,9 +223,9 @@ QString MeasurementsPanel::summaryOf(const SurveyAdjustment& fit) const {
   for (const AdjustedReading& one : fit.readings) {
     if (!worst || std::abs(one.standardised) > std::abs(worst->standardised)) worst = &one;
   }
-  QString text =
-      tr("%n reading(s) of the floor, %1 more than needed.", nullptr, static_cast<int>(fit.readings.size()))
-          .arg(fit.degreesOfFreedom);
+  QString text = tr("Readings of the floor: %1, %2 more than needed.")
+                     .arg(fit.readings.size())
+                     .arg(fit.degreesOfFreedom);
   if (!worst || worst->standardised == 0) return text + tr(" Nothing checks them yet.");
   const UnitSystem& units = document_.job().units;
   const std::string off = worst->kind == ObservationKind::Angle
@@ -276,8 +276,11 @@ void MeasurementsPanel::refreshWorth() {
   advice_->setVisible(!advice_->text().isEmpty());
   remarks_->clear();
   if (document_.job().room.walls.empty()) return;
-  for (const SurveyRemark& remark : checkSurvey(document_.job()))
-    remarks_->addItem(symbolOf(remark.kind) + QStringLiteral("  ") + QString::fromStdString(remark.sentence));
+  for (const SurveyRemark& remark : checkSurvey(document_.job())) {
+    const QString sentence = QString::fromStdString(remark.sentence);
+    if (sentence == suspicion_->text()) continue;  // stands above already
+    remarks_->addItem(symbolOf(remark.kind) + QStringLiteral("  ") + sentence);
+  }
 }
 
 void MeasurementsPanel::addWalls() {
