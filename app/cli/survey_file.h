@@ -24,8 +24,8 @@ struct SurveyRead {
   UnitSystem units;  ///< for the job to show lengths in
 };
 
-/// What a file shows, by its ending. To read another kind of file is to add one row in survey_file.cpp.
-/// Refused: an ending that no row has, a file that cannot be read, and whatever its reader refuses.
+/// What a file shows; its kind as exchange/survey_kind.h tells it. Refused: an ending of no such kind, a file
+/// that cannot be read, and whatever its reader refuses.
 Result<SurveyRead> readSurveyFile(const SurveyFile& file);
 
 }  // namespace baywright

@@ -88,7 +88,7 @@ ordered_json fixtureJson(const Fixture& fixture) {
   return {{"id", fixture.id.value},
           {"name", fixture.name},
           {"kind", enumName(fixture.kind)},
-          {"outline", ringJson(detail::outlineOf(fixture.shape))},
+          {"outline", ringJson(outlineOf(fixture.shape))},
           {"bottom", dimensionJson(fixture.bottom)},
           {"top", dimensionJson(fixture.top)}};
 }

@@ -18,7 +18,8 @@ StandingZone::StandingZone(Document& document, QObject* parent)
           [](const std::optional<Question>& asked, const Progress& progress) -> std::optional<StandingMark> {
             if (!asked) return StandingMark{};
             const auto field = headroomField(asked->job, asked->of, progress);
-            if (!field || !*field) return std::nullopt;
+            if (!field) return StandingMark{};
+            if (!*field) return std::nullopt;  // a newer question waits
             StandingMark mark = asked->mark;
             mark.zone = (*field)->zone;
             return mark;

@@ -67,7 +67,7 @@ void FloorPreview::paintEvent(QPaintEvent*) {
   painter.setPen(QPen(theme.ink, 1));
   painter.setBrush(theme.faint);
   for (const Fixture& fixture : room_.fixtures)
-    painter.drawPolygon(polygonOf(detail::outlineOf(fixture.shape), device));
+    painter.drawPolygon(polygonOf(outlineOf(fixture.shape), device));
   painter.setPen(QPen(theme.accent, 5, Qt::SolidLine, Qt::FlatCap));
   for (const Opening& opening : room_.openings)
     if (const auto place = openingPlace(room_, opening.id))

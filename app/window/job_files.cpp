@@ -12,6 +12,7 @@
 #include <QMimeData>
 #include <QPushButton>
 
+#include "exchange/survey_kind.h"
 #include "job/edit.h"
 #include "jobfile/atomic_file.h"
 #include "jobfile/autosave.h"
@@ -21,7 +22,6 @@
 #include "survey/take_room.h"
 #include "window/resources.h"
 #include "window/room_import.h"
-#include "window/survey_kind.h"
 
 namespace baywright {
 namespace {
@@ -38,9 +38,15 @@ QString planPatterns() {
 QString planFilter() {
   return JobFiles::tr("Plans (%1)").arg(planPatterns());
 }
+QString surveyPatterns() {
+  QStringList patterns;
+  for (const std::string_view suffix : surveySuffixes())
+    patterns << QStringLiteral("*.") +
+                    QString::fromLatin1(suffix.data(), static_cast<qsizetype>(suffix.size()));
+  return patterns.join(QLatin1Char(' '));
+}
 QString surveyFilter() {
-  return JobFiles::tr("Drawings, scans and measuring lists (%1)")
-      .arg(surveyPatterns().join(QLatin1Char(' ')));
+  return JobFiles::tr("Drawings, scans and measuring lists (%1)").arg(surveyPatterns());
 }
 
 bool isJobName(const QString& path) {
@@ -58,9 +64,9 @@ JobFiles::JobFiles(Document& document, std::filesystem::path recoveryFolder, QWi
       keeper_(document, recoveryFolder) {}
 
 QString JobFiles::openFilter() {
-  const QString all = tr("All that can be opened (%1)")
-                          .arg(QStringLiteral("*.bayjob ") + planPatterns() + QLatin1Char(' ') +
-                               surveyPatterns().join(QLatin1Char(' ')));
+  const QString all =
+      tr("All that can be opened (%1)")
+          .arg(QStringLiteral("*.bayjob ") + planPatterns() + QLatin1Char(' ') + surveyPatterns());
   return QStringList{all, jobFilter(), planFilter(), surveyFilter()}.join(QStringLiteral(";;"));
 }
 
@@ -102,7 +108,7 @@ void JobFiles::open() {
 
 bool JobFiles::openFile(const QString& path) {
   if (isJobName(path)) return maySwitch() && openJob(path);
-  if (hasSurveyName(path)) return takeSurvey(path);
+  if (hasSurveySuffix(path.toStdString())) return takeSurvey(path);
   const Result<std::string> bytes = readWholeFile(path.toStdString(), kLargestPlanFile);
   if (!bytes) {
     said(bytes.error());

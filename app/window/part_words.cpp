@@ -3,7 +3,6 @@
 
 #include <QCoreApplication>
 #include <QLocale>
-#include <algorithm>
 
 #include "geometry/mesh.h"
 #include "units/length_text.h"
@@ -35,14 +34,8 @@ QString wallWords(const WallLine& line, const UnitSystem& units) {
 
 QString ceilingWords(const CeilingPart& part, const Room& room, const UnitSystem& units) {
   if (!part.height.known) return PartWords::tr("height not measured");
-  double lowest = part.height.value, highest = part.height.value;
-  const Ring region = ceilingRegion(room, part);
-  for (std::size_t i = 0; i < region.size(); ++i) {
-    const double height = part.heightAt(region[i]);
-    lowest = i == 0 ? height : std::min(lowest, height);
-    highest = i == 0 ? height : std::max(highest, height);
-  }
-  const QString low = lengthText(lowest, units), high = lengthText(highest, units);
+  const CeilingSpan span = spanOver(part, ceilingRegion(room, part));
+  const QString low = lengthText(span.low, units), high = lengthText(span.high, units);
   return low == high ? PartWords::tr("flat, %1 high").arg(low)
                      : PartWords::tr("sloped, %1 to %2 high").arg(low, high);
 }

@@ -6,12 +6,12 @@
 #include <memory>
 
 #include "exchange/dxf_read.h"
+#include "exchange/survey_kind.h"
 #include "jobfile/atomic_file.h"
 #include "survey/recognise_list.h"
 #include "window/drawing_dialog.h"
 #include "window/review_dialog.h"
 #include "window/scan_dialog.h"
-#include "window/survey_kind.h"
 #include "window/work_aside.h"
 
 namespace baywright {
@@ -101,7 +101,7 @@ Candidates roomsOfScan(const Import& file) {
 }
 
 Candidates roomsOf(const Import& file) {
-  switch (surveyKindOf(file.fileName, *file.bytes)) {
+  switch (surveyKindOf(file.fileName.toStdString(), *file.bytes)) {
     case SurveyKind::List:
       return roomsOfList(file);
     case SurveyKind::Drawing:

@@ -39,7 +39,8 @@ std::optional<Result<T>> workAside(QWidget* window, const QString& label,
     try {
       promise.addResult(work(progress));
     } catch (const std::bad_alloc&) {
-      promise.addResult(Result<T>(fail("There is not enough memory for this file.")));
+      promise.addResult(Result<T>(fail("There is not enough memory for this file.", {},
+                                       "Close other programs, or bring a smaller file.")));
     }
   });
   const QDeadlineTimer soon(detail::kPatience);

@@ -38,13 +38,13 @@ Workspace::Workspace(Document& document, ToolBox& toolBox, const Catalogue& cata
   main_->addWidget(plan_);
   main_->addWidget(screen_);
 
-  auto* right = new QSplitter(Qt::Vertical);
-  right->addWidget(titled(tr("Looking down-range"), downRange_));
-  right->addWidget(titled(tr("3D"), scene_));
-  right->addWidget(titled(tr("From the side"), side_));
+  right_ = new QSplitter(Qt::Vertical);
+  right_->addWidget(titled(tr("Looking down-range"), downRange_));
+  right_->addWidget(titled(tr("3D"), scene_));
+  right_->addWidget(titled(tr("From the side"), side_));
   auto* views = new QSplitter;
   views->addWidget(main_);
-  views->addWidget(right);
+  views->addWidget(right_);
   views->setStretchFactor(0, 5);
   views->setStretchFactor(1, 3);
   bottom_->addWidget(new FindingsPanel(document));
@@ -60,10 +60,10 @@ Workspace::Workspace(Document& document, ToolBox& toolBox, const Catalogue& cata
   all->setStretchFactor(0, 0);
   all->setStretchFactor(1, 1);
   all->setSizes({310, 1290});
-  right->setSizes({240, 240, 240});
+  right_->setSizes({240, 240, 240});
   views->setSizes({780, 500});
   upDown->setSizes({680, 190});
-  for (QSplitter* splitter : {right, views, upDown, all}) splitter->setChildrenCollapsible(false);
+  for (QSplitter* splitter : {right_, views, upDown, all}) splitter->setChildrenCollapsible(false);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(all);
@@ -92,6 +92,9 @@ void Workspace::chooseMain() {
   QWidget* wanted = wanted_ == Main::ScreenFace ? static_cast<QWidget*>(screen_) : plan_;
   if (isEmpty && !drawsInEmptyJob_) wanted = start_;
   if (main_->currentWidget() != wanted) main_->setCurrentWidget(wanted);
+  // Where there is no room yet there is nothing to show beside the ways to one.
+  for (QWidget* beside : {static_cast<QWidget*>(right_), static_cast<QWidget*>(bottom_)})
+    beside->setVisible(wanted != start_);
 }
 
 void Workspace::setMain(Main main) {

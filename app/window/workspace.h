@@ -11,6 +11,7 @@
 #include "job/catalogue.h"
 #include "scene/scene_view.h"
 
+class QSplitter;
 class QStackedWidget;
 
 namespace baywright {
@@ -58,6 +59,7 @@ class Workspace : public QWidget {
   SceneView* scene_;
   StartPage* start_;
   QStackedWidget* main_;
+  QSplitter* right_ = nullptr;
   QStackedWidget* bottom_;
   std::vector<View*> drawings_;
   StandingZone* standing_;

@@ -5,7 +5,7 @@
 
 #include "drawing/marks.h"
 
-namespace baywright::detail {
+namespace baywright {
 namespace {
 
 Ring ringOf(const BoxShape& box) {
@@ -20,7 +20,7 @@ Ring ringOf(const PrismShape& prism) {
 }
 
 Ring ringOf(const CylinderShape& cylinder) {
-  return circleRing(cylinder.centre, cylinder.radius);
+  return detail::circleRing(cylinder.centre, cylinder.radius);
 }
 
 }  // namespace
@@ -29,4 +29,4 @@ Ring outlineOf(const FixtureShape& shape) {
   return std::visit([](const auto& each) { return ringOf(each); }, shape);
 }
 
-}  // namespace baywright::detail
+}  // namespace baywright

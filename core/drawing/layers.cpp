@@ -22,7 +22,7 @@ const std::array<LayerStyle, 19>& layerStyles() {
       {Layer::Ways, "Ways", "Way out, and where it is narrowest", Thin, DashDot},
       {Layer::Bay, "Bay", "Frame, screen, mat, projector", Thin, Continuous},
       {Layer::People, "People", "Where people stand", Thin, Continuous},
-      {Layer::Survey, "Survey", "Readings and how sure the corners are", Thin, Continuous},
+      {Layer::Survey, "Survey", "How sure corners are (95 %), 20 times enlarged", Thin, Continuous},
       {Layer::Tightest, "Tightest", "Where a finding is tightest", Thick, Continuous},
       {Layer::Dimensions, "Dimensions", "Dimensions", Thin, Continuous},
       {Layer::Labels, "Labels", "Names", Thin, Continuous},

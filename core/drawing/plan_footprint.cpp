@@ -74,7 +74,7 @@ PlanFootprint ofGolfer(const Job& job, const Golfer& golfer) {
 
 PlanFootprint ofFixture(const Fixture& fixture) {
   PlanFootprint result;
-  result.ring = detail::outlineOf(fixture.shape);
+  result.ring = outlineOf(fixture.shape);
   Vec2 along(1, 0);
   if (const auto* box = std::get_if<BoxShape>(&fixture.shape))
     along = {std::cos(box->heading), std::sin(box->heading)};

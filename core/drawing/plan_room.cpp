@@ -75,12 +75,7 @@ bool isThere(const Edges& edges, const Vec2& a, const Vec2& b) {
 
 std::string ceilingText(const CeilingPart& part, const Ring& region, const UnitSystem& units) {
   if (!part.height.known) return "ceiling height not measured";
-  double low = part.heightAt(region.front());
-  double high = low;
-  for (const Vec2& corner : region) {
-    low = std::min(low, part.heightAt(corner));
-    high = std::max(high, part.heightAt(corner));
-  }
+  const auto [low, high] = spanOver(part, region);
   std::string text = "ceiling " + formatLength(low, units);
   if (high - low > displayStep(units)) text += " to " + formatLength(high, units);
   return text;

@@ -56,7 +56,7 @@ std::vector<Side> wallSides(const Room& room) {
 // A cylinder has no sides to be flush with.
 std::vector<Side> fixtureSides(const Fixture& fixture) {
   if (std::holds_alternative<CylinderShape>(fixture.shape)) return {};
-  return sidesOf(detail::outlineOf(fixture.shape), fixture.name);
+  return sidesOf(outlineOf(fixture.shape), fixture.name);
 }
 
 /// The ring stands against the side with `gap` between them.
@@ -299,7 +299,7 @@ std::vector<SnapPoint> planPoints(const Job& job) {
       points.push_back({cylinder->centre, "the middle of " + fixture.name});
       continue;
     }
-    for (const Vec2& corner : detail::outlineOf(fixture.shape))
+    for (const Vec2& corner : outlineOf(fixture.shape))
       points.push_back({corner, "corner of " + fixture.name});
   }
   const auto frame = planFootprint(job, job.option().kit.frame.id);

@@ -13,15 +13,6 @@
 namespace baywright {
 namespace {
 
-std::string suffixOf(std::string_view fileName) {
-  const std::size_t dot = fileName.rfind('.');
-  if (dot == std::string_view::npos) return {};
-  std::string suffix(fileName.substr(dot + 1));
-  for (char& c : suffix)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return suffix;
-}
-
 /// "# .PCD v0.7" by custom, and always a line that begins with VERSION or FIELDS.
 bool looksLikePcd(std::string_view bytes) {
   const std::string_view start = bytes.substr(0, 200);
@@ -44,6 +35,15 @@ Result<RawScan> readRaw(const std::string& fileName, std::string_view bytes, con
 }
 
 }  // namespace
+
+std::string suffixOf(std::string_view fileName) {
+  const std::size_t dot = fileName.rfind('.');
+  if (dot == std::string_view::npos) return {};
+  std::string suffix(fileName.substr(dot + 1));
+  for (char& c : suffix)
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  return suffix;
+}
 
 bool hasScanSuffix(std::string_view fileName) {
   return std::ranges::find(kScanSuffixes, suffixOf(fileName)) != std::end(kScanSuffixes);

@@ -19,6 +19,9 @@ inline constexpr std::uint64_t kMostScanBytes = 512ull << 20;
 inline constexpr std::string_view kScanSuffixes[] = {"ply", "obj", "gltf", "glb", "pcd",
                                                      "xyz", "txt", "csv",  "asc", "pts"};
 
+/// What stands behind the last dot of the name, in lower case; empty where there is no dot.
+std::string suffixOf(std::string_view fileName);
+
 /// True for a name that ends like a scan's; upper and lower case are one.
 bool hasScanSuffix(std::string_view fileName);
 

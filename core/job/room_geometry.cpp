@@ -89,6 +89,17 @@ Ring ceilingRegion(const Room& room, const CeilingPart& part) {
   return part.region.empty() ? outline(room) : part.region;
 }
 
+CeilingSpan spanOver(const CeilingPart& part, const Ring& region) {
+  if (region.empty()) return {part.height.value, part.height.value};
+  const double first = part.heightAt(region.front());
+  CeilingSpan span{first, first};
+  for (const Vec2& corner : region) {
+    span.low = std::min(span.low, part.heightAt(corner));
+    span.high = std::max(span.high, part.heightAt(corner));
+  }
+  return span;
+}
+
 double floorArea(const Room& room) {
   const Ring ring = outline(room);
   return std::abs(signedArea(ring));

@@ -68,6 +68,13 @@ std::optional<double> ceilingHeightAt(const Room& room, const Vec2& point);
 
 /// The part's region, or the whole floor where the region is empty.
 Ring ceilingRegion(const Room& room, const CeilingPart& part);
+/// How low and how high a plane of the ceiling gets over `region`; both its height at the anchor where that
+/// is empty.
+struct CeilingSpan {
+  double low = 0;
+  double high = 0;
+};
+CeilingSpan spanOver(const CeilingPart& part, const Ring& region);
 
 /// Square metres; zero before survey.
 double floorArea(const Room& room);

@@ -14,6 +14,7 @@
 
 #include "dialog_driver.h"
 #include "exchange/dxf_unit.h"
+#include "exchange/survey_kind.h"
 #include "job/room_geometry.h"
 #include "jobfile/job_archive.h"
 #include "panels/message_strip.h"
@@ -244,6 +245,14 @@ TEST_F(RoomImport, TakesAFileThatIsDropped) {
   window.dropEvent(&drop);
   QTest::qWait(50);
   EXPECT_EQ(window.document().job().room.walls.size(), 4U);
+}
+
+TEST(OpenFilter, OffersWhateverCanBeBroughtIn) {
+  for (const std::string_view suffix : surveySuffixes()) {
+    const QString pattern =
+        QStringLiteral("*.") + QString::fromLatin1(suffix.data(), static_cast<qsizetype>(suffix.size()));
+    EXPECT_TRUE(JobFiles::openFilter().contains(pattern)) << pattern.toStdString();
+  }
 }
 
 }  // namespace
