@@ -60,14 +60,14 @@ void SceneView::updateScene() {
   SceneRenderer::Look look{Theme::forPalette(palette()), document_.selection().selected(),
                            document_.selection().hovered()};
   renderer_->setSolids(solids_, look);
-  if (!fitted_ && !document_.job().room.walls.empty() && width() > 160) fitToRoom();
+  if (!fit_ && !document_.job().room.walls.empty() && width() > 160) fitToRoom();
   draft();
 }
 
 void SceneView::fitToRoom() {
-  fitted_ = true;
   camera_.fit(sceneBounds(solids_), size());
   camera_.distance *= 0.75F;  // the ball around a room is larger than what is seen of it
+  fit_ = camera_;
   setCamera(camera_);
 }
 
@@ -125,7 +125,8 @@ void SceneView::finish() {
 
 void SceneView::resizeEvent(QResizeEvent*) {
   if (!renderer_) return;
-  if (!fitted_ && !document_.job().room.walls.empty()) fitToRoom();
+  const bool isAsFitted = !fit_ || camera_ == *fit_;
+  if (isAsFitted && !document_.job().room.walls.empty()) fitToRoom();
   draft();
 }
 

@@ -61,7 +61,7 @@ class SceneView : public QWidget {
   QTimer fullTimer_;
   QPointF pressedAt_;
   QPointF lastAt_;
-  bool fitted_ = false;
+  std::optional<OrbitCamera> fit_;  ///< as fitToRoom() left it: while nobody moved it, it follows the size
 };
 
 }  // namespace baywright

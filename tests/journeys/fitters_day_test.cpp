@@ -210,5 +210,23 @@ TEST_F(FittersDay, MakesARoomByKeyboardAlone) {
   EXPECT_TRUE(plan().isVisible());
 }
 
+TEST_F(FittersDay, SeesTheWholeRoomIn3DFromTheStart) {
+  SceneView& scene = window.workspace().scene();
+  if (!scene.isWorking()) GTEST_SKIP() << "needs OpenGL";
+  ASSERT_TRUE(window.files().openFile(QStringLiteral(BAYWRIGHT_RESOURCES "/examples/orchard-garage.bayjob")));
+  QTest::qWait(50);  // the view gets its size beside the plan
+  const OrbitCamera camera = scene.camera();
+  scene.fitToRoom();
+  EXPECT_NEAR(camera.distance, scene.camera().distance, 0.01);
+
+  // A camera that somebody moved stays where it is.
+  OrbitCamera moved = scene.camera();
+  moved.distance += 3;
+  scene.setCamera(moved);
+  window.resize(1300, 800);
+  QTest::qWait(50);
+  EXPECT_EQ(scene.camera(), moved);
+}
+
 }  // namespace
 }  // namespace baywright
