@@ -1,33 +1,30 @@
 # SPDX-License-Identifier: Apache-2.0
 
-# add_precompiled_headers(NAME [LIBRARIES targets...] [DEFINITIONS ...] [HEADERS ...])
+# add_precompiled_headers(NAME [LIBRARIES targets...] [HEADERS ...])
 #
-# What everybody includes, compiled once. Eigen, Qt, GoogleTest and the standard library are most of what a file takes to
+# What everybody includes, compiled once. Eigen, GoogleTest and the standard library are most of what a file takes to
 # compile. It never stands in for an include: the header check compiles each header without it.
 function(add_precompiled_headers name)
-  cmake_parse_arguments(arg "" "" "LIBRARIES;DEFINITIONS;HEADERS" ${ARGN})
+  cmake_parse_arguments(arg "" "" "LIBRARIES;HEADERS" ${ARGN})
   add_library(${name} OBJECT ${PROJECT_SOURCE_DIR}/core/common_headers.cpp)
   target_link_libraries(${name} PRIVATE baywright_build_rules ${arg_LIBRARIES})
-  target_compile_definitions(${name} PRIVATE ${arg_DEFINITIONS})
   target_compile_options(${name} PRIVATE -fpch-preprocess)
   target_precompile_headers(${name} PRIVATE
     <Eigen/Core> <Eigen/Geometry> <algorithm> <array> <cmath> <functional> <map> <memory> <optional> <string> <string_view>
     <tl/expected.hpp> <utility> <variant> <vector> ${arg_HEADERS})
 endfunction()
 
-# add_core_module(NAME [DEPENDS modules...] [LIBRARIES targets...] HEADERS ... [SOURCES ...] [PRECOMPILED target])
+# add_core_module(NAME [DEPENDS modules...] [LIBRARIES targets...] HEADERS ... [SOURCES ...] [OWN_HEADERS])
 #
 # One library a folder. Each has an include root of its own that holds nothing but a link named after the
 # folder, so `#include "optics/lens.h"` compiles only where `optics` is linked: the link lines are the arrows.
 # The headers form a file set that the build also compiles one by one (all_verify_interface_header_sets).
 # app/ uses the same function, hence no prefix in the folder.
 #
-# PRECOMPILED names the target whose precompiled header the module shares, baywright_common_headers unless told.
+# OWN_HEADERS: the module does without the precompiled header. Those of app do: what each links of Qt defines macros that
+# would make a shared one unusable.
 function(add_core_module name)
-  cmake_parse_arguments(arg "" "PRECOMPILED" "DEPENDS;LIBRARIES;HEADERS;SOURCES" ${ARGN})
-  if(NOT arg_PRECOMPILED)
-    set(arg_PRECOMPILED baywright_common_headers)
-  endif()
+  cmake_parse_arguments(arg "OWN_HEADERS" "" "DEPENDS;LIBRARIES;HEADERS;SOURCES" ${ARGN})
   set(root ${CMAKE_BINARY_DIR}/include_roots/${name})
   file(MAKE_DIRECTORY ${root})
   file(CREATE_LINK ${CMAKE_CURRENT_SOURCE_DIR} ${root}/${name} SYMBOLIC COPY_ON_ERROR)
@@ -38,8 +35,8 @@ function(add_core_module name)
     add_library(baywright_${name} STATIC ${arg_SOURCES})
     set(visibility PUBLIC)
     target_link_libraries(baywright_${name} PRIVATE $<BUILD_INTERFACE:baywright_build_rules>)
-    if(BAYWRIGHT_PRECOMPILE)
-      target_precompile_headers(baywright_${name} REUSE_FROM ${arg_PRECOMPILED})
+    if(BAYWRIGHT_PRECOMPILE AND NOT arg_OWN_HEADERS)
+      target_precompile_headers(baywright_${name} REUSE_FROM baywright_common_headers)
     endif()
   else()
     add_library(baywright_${name} INTERFACE)

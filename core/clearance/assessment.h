@@ -89,7 +89,7 @@ struct Way {
   std::vector<Vec2> path;
   double clearWidth = 0;        ///< metres, of its narrowest place, the exit itself left aside
   double sigma = 0;             ///< standard uncertainty of clearWidth
-  Vec2 narrowA = Vec2::Zero();  ///< the two points it squeezes between
+  Vec2 narrowA = Vec2::Zero();  ///< the place, from side to side: WidestWay
   Vec2 narrowB = Vec2::Zero();
   Verdict verdict = Verdict::Unknown;
 };

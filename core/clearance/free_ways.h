@@ -30,8 +30,10 @@ struct WidestWay {
   /// Diameter of the largest disc that gets out, as far as the exit's own jambs leave it alone; 0: there is
   /// no way. What stands in or before the exit counts.
   double clearWidth = 0;
-  std::vector<Vec2> path;       ///< from the start to the sill's middle; empty when there is no way
-  Vec2 narrowA = Vec2::Zero();  ///< the two points that clearWidth lies between
+  std::vector<Vec2> path;  ///< from the start to the sill's middle; empty when there is no way
+  /// The ends of a diameter of that disc: on what stands there where it is squeezed right between two things,
+  /// else across the way.
+  Vec2 narrowA = Vec2::Zero();
   Vec2 narrowB = Vec2::Zero();
 };
 

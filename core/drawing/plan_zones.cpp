@@ -24,6 +24,9 @@ std::vector<Ring> insideRoom(const Room& room, const PolygonSet& regions) {
   return rings;
 }
 
+// A way this many times as wide as is wanted has no narrow place worth an arrow.
+constexpr double kWideWay = 2;
+
 // An open arrowhead at the end of a way.
 std::vector<Vec2> barbs(const Board& board, const std::vector<Vec2>& path) {
   const Vec2 tip = path.back();
@@ -90,7 +93,8 @@ void drawWays(Board& board, const ViewInput& input) {
     Path head = polyline(Layer::Ways, barbs(board, way.path), way.exit);
     head.dash = LineDash::Continuous;
     board.add(std::move(head));
-    if (!input.options.dimensions || (way.narrowB - way.narrowA).norm() <= 0) continue;
+    if (!input.options.dimensions || way.clearWidth > kWideWay * input.job.requirements.wayWidth) continue;
+    if ((way.narrowB - way.narrowA).norm() <= 0) continue;
     DimensionMark narrowest;
     narrowest.layer = Layer::Ways;
     narrowest.from = way.narrowA;
