@@ -22,6 +22,10 @@ Result<Job> jobOf(const SurveyRead& read, const std::string& title) {
   return takeRoom(std::move(job), read.recognised);
 }
 
+std::string counted(std::size_t count, const std::string& thing) {
+  return std::to_string(count) + " " + thing + (count == 1 ? "" : "s");
+}
+
 void printList(std::ostream& out, const std::string& heading, const std::vector<std::string>& sentences) {
   if (sentences.empty()) return;
   out << "\n" << heading << "\n";
@@ -30,10 +34,10 @@ void printList(std::ostream& out, const std::string& heading, const std::vector<
 
 void printText(const SurveyRead& read, const Job& job, std::ostream& out) {
   const Room& room = job.room;
-  out << "From a " << read.kind << ": " << room.walls.size() << " walls, "
-      << formatNumber(floorArea(room), 2, job.units) << " m², " << room.ceiling.size() << " ceiling "
-      << (room.ceiling.size() == 1 ? "plane, " : "planes, ") << room.openings.size() << " openings, "
-      << room.fixtures.size() << " fixtures\n\n";
+  out << "From a " << read.kind << ": " << counted(room.walls.size(), "wall") << ", "
+      << formatNumber(floorArea(room), 2, job.units) << " m², "
+      << counted(room.ceiling.size(), "ceiling plane") << ", " << counted(room.openings.size(), "opening")
+      << ", " << counted(room.fixtures.size(), "fixture") << "\n\n";
   for (const WallLine& line : wallLines(room))
     out << "wall " << line.name << "  " << formatLength(line.length, job.units) << "\n";
   for (const CeilingPart& part : room.ceiling)

@@ -365,12 +365,23 @@ class Reader {
       wall.name = cornerLetters(i);
       list_.walls.push_back(wall);
     }
-    for (Measurement& reading : list_.readings) reading.id = Id{++list_.lastId};
+    for (Measurement& reading : list_.readings) {
+      reading.id = Id{++list_.lastId};
+      if (reading.kind == MeasurementKind::Angle) nameSides(reading);
+    }
     for (Opening& opening : list_.openings) opening.id = Id{++list_.lastId};
     if (asked_) list_.units = *asked_;
     if (stated_) list_.units.length = *stated_;
     list_.units.decimal = hasDecimalCommas_ ? ',' : '.';
     return std::move(list_);
+  }
+
+  /// An angle that names no other corners lies between the neighbours of its own.
+  void nameSides(Measurement& angle) const {
+    const std::size_t count = list_.walls.size();
+    const std::size_t at = angle.at.value - 1;
+    if (!angle.from) angle.from = list_.walls[(at + 1) % count].id;
+    if (!angle.to) angle.to = list_.walls[(at + count - 1) % count].id;
   }
 
   std::optional<UnitSystem> asked_;

@@ -54,6 +54,20 @@ TEST_F(SurveyCommand, MakesAJobOfAMeasuringList) {
   EXPECT_LE(run("check 'my garage.bayjob'").code, 1);
 }
 
+TEST_F(SurveyCommand, TakesTheListThatTheReadmeShows) {
+  const std::string readme = textOf(BAYWRIGHT_TESTS "/../README.md");
+  const std::size_t from = readme.find("kind,from,to,at");
+  ASSERT_NE(from, std::string::npos);
+  write("readme.csv", readme.substr(from, readme.find("```", from) - from));
+  const auto ran = run("survey readme.csv --out readme.bayjob");
+  ASSERT_EQ(ran.code, 0) << ran.err;
+  const Result<Job> job = loadJob(folder / "readme.bayjob");
+  ASSERT_TRUE(job.has_value()) << job.error().sentence();
+  ASSERT_EQ(job->room.walls.size(), 4u);
+  EXPECT_NEAR(wallLines(job->room)[1].length, (11 * 12 + 9.5) * 0.0254, 0.005);
+  EXPECT_EQ(job->measurements.size(), 5u);
+}
+
 TEST_F(SurveyCommand, PrintsWhatItRecognisedAsItsSchemaSays) {
   write("garage.csv", kGarage);
   const auto ran = run("survey garage.csv --out garage.bayjob --json");

@@ -51,6 +51,8 @@ TEST(MeasuringList, ReadsWhatItsDescriptionShows) {
   EXPECT_NEAR(list.readings[1].value, (23 * 12 + 8.5) * 0.0254, 1e-12);
   EXPECT_EQ(list.readings[1].how, Instrument::Tape);
   EXPECT_NEAR(list.readings[2].value, 90.2 * kPi / 180, 1e-12);
+  EXPECT_EQ(list.readings[2].from, list.walls[4].id);
+  EXPECT_EQ(list.readings[2].to, list.walls[2].id);
   EXPECT_EQ(list.readings[4].value, 5.5);
   EXPECT_EQ(list.readings[5].position, Vec2(1.2, 3.0));
   EXPECT_EQ(list.readings[6].at, list.walls[2].id);
