@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "exchange/dxf_mline.h"
 #include "units/unit_constants.h"
 
 namespace baywright::detail {
@@ -91,6 +92,40 @@ std::vector<Vec3> pointsOf(DxfFields& fields, int code) {
   return points;
 }
 
+// A spline that only says which points it passes: cubic pieces with the tangents of the parabola through each
+// point and its neighbours (Catmull and Rom 1974, spaced by chords). No file says which curve the program
+// that drew it took, so it may lie a little off.
+DxfPath throughPoints(const std::vector<Vec3>& points, bool closed) {
+  const std::size_t n = points.size();
+  const auto at = [&](std::size_t i, int step) -> const Vec3& {
+    if (closed) return points[(i + n + static_cast<std::size_t>(step + 1) - 1) % n];
+    const auto last = static_cast<std::ptrdiff_t>(n) - 1;
+    return points[static_cast<std::size_t>(
+        std::clamp<std::ptrdiff_t>(static_cast<std::ptrdiff_t>(i) + step, 0, last))];
+  };
+  // Tangent at a point: the slopes of both chords, the shorter chord's the more.
+  const auto tangent = [&](std::size_t i) -> Vec3 {
+    const Vec3 before = at(i, 0) - at(i, -1), after = at(i, 1) - at(i, 0);
+    const double b = before.norm(), a = after.norm();
+    if (!(b > 0)) return a > 0 ? Vec3(after / a) : Vec3::Zero();
+    if (!(a > 0)) return before / b;
+    return (before / b * a + after / a * b) / (a + b);
+  };
+  DxfChain chain{{points.front()}};
+  for (std::size_t i = 0; i + (closed ? 0 : 1) < n; ++i) {
+    const std::size_t next = (i + 1) % n;
+    const double length = (points[next] - points[i]).norm();
+    const Vec3 from = length * tangent(i), to = length * tangent(next);
+    for (int k = 1; k <= kChordsPerSpan; ++k) {
+      const double t = static_cast<double>(k) / kChordsPerSpan;
+      const double far = t * t * (3 - 2 * t);
+      chain.points.push_back((1 - far) * points[i] + far * points[next] + t * (1 - t) * (1 - t) * from -
+                             t * t * (1 - t) * to);
+    }
+  }
+  return {{std::move(chain)}, closed};
+}
+
 MaybeShape splineShape(DxfFields fields, const DxfEncoding&) {
   DxfSpline spline;
   spline.degree = fields.integer(71, 3);
@@ -101,7 +136,7 @@ MaybeShape splineShape(DxfFields fields, const DxfEncoding&) {
   spline.controls = pointsOf(fields, 10);
   const std::vector<Vec3> through = pointsOf(fields, 11);
   if (fields.bad()) return std::nullopt;
-  if (spline.controls.empty() && through.size() > 1) return DxfPath{{DxfChain{through}}, fields.flag(70, 1)};
+  if (spline.controls.empty() && through.size() > 1) return throughPoints(through, fields.flag(70, 1));
   if (splineFault(spline)) return std::nullopt;
   return DxfPath{{spline}, false};
 }
@@ -176,10 +211,15 @@ MaybeShape insertShape(DxfFields fields, const DxfEncoding& encoding) {
   return placing;
 }
 
+MaybeShape mlineShape(DxfFields fields, const DxfEncoding&) {
+  DxfPaths paths = mlinePaths(fields);
+  return paths.empty() ? std::nullopt : MaybeShape(std::move(paths));
+}
+
 using Maker = MaybeShape (*)(DxfFields, const DxfEncoding&);
-constexpr Maker kMakers[] = {lineShape,   lwpolylineShape, arcShape,   circleShape, ellipseShape,
-                             splineShape, textShape,       mtextShape, textShape,   solidShape,
-                             solidShape,  faceShape,       insertShape};
+constexpr Maker kMakers[] = {lineShape,   lwpolylineShape, arcShape,    circleShape, ellipseShape,
+                             splineShape, textShape,       mtextShape,  textShape,   solidShape,
+                             solidShape,  faceShape,       insertShape, mlineShape};
 
 }  // namespace
 

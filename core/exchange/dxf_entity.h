@@ -6,6 +6,7 @@
 #include <string>
 #include <string_view>
 #include <variant>
+#include <vector>
 
 #include "exchange/dxf_record.h"
 #include "exchange/dxf_shapes.h"
@@ -32,8 +33,11 @@ struct DxfPlacing {
   double rowStep = 0;
 };
 
+/// Lines that one entity draws apart from each other.
+using DxfPaths = std::vector<DxfPath>;
+
 /// What one entity draws, in the coordinates of the block or drawing that it stands in.
-using DxfShape = std::variant<DxfPath, DxfWords, DxfPlacing>;
+using DxfShape = std::variant<DxfPath, DxfPaths, DxfWords, DxfPlacing>;
 
 struct DxfEntity {
   std::string_view kind;  ///< of kDxfKinds
@@ -43,9 +47,9 @@ struct DxfEntity {
 };
 
 /// The kinds that are read; the first of them are single records.
-inline constexpr std::string_view kDxfKinds[] = {"LINE",   "LWPOLYLINE", "ARC",    "CIRCLE",  "ELLIPSE",
-                                                 "SPLINE", "TEXT",       "MTEXT",  "ATTRIB",  "SOLID",
-                                                 "TRACE",  "3DFACE",     "INSERT", "POLYLINE"};
+inline constexpr std::string_view kDxfKinds[] = {"LINE",   "LWPOLYLINE", "ARC",    "CIRCLE", "ELLIPSE",
+                                                 "SPLINE", "TEXT",       "MTEXT",  "ATTRIB", "SOLID",
+                                                 "TRACE",  "3DFACE",     "INSERT", "MLINE",  "POLYLINE"};
 /// The same name out of kDxfKinds, so that it outlives the file's bytes; empty for other kinds.
 std::string_view knownKind(std::string_view kind);
 

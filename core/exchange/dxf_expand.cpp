@@ -99,6 +99,8 @@ void Expansion::draw(const DxfContents& contents, const Place& place) {
     if (++n % 4096 == 0 && progress_.stop()) full_ = true;
     if (const auto* path = std::get_if<DxfPath>(&entity.shape))
       drawPath(entity, *path, place);
+    else if (const auto* paths = std::get_if<DxfPaths>(&entity.shape))
+      for (const DxfPath& one : *paths) drawPath(entity, one, place);
     else if (const auto* words = std::get_if<DxfWords>(&entity.shape))
       drawWords(entity, *words, place);
     else

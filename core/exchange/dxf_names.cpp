@@ -12,19 +12,22 @@ namespace {
 
 // English, German, French, Spanish, Italian, Portuguese, Dutch, Danish and Norwegian, Swedish, Finnish,
 // Polish, Czech, Hungarian, Turkish, Russian, Greek, Chinese, Japanese, Korean: words from memory.
-constexpr std::string_view kWallWords[] = {"wall",  "wand",  "wände",  "waende", "mauer", "mur", "muro",
-                                           "pared", "paret", "parede", "muur",   "vegg",  "væg", "vägg",
-                                           "seinä", "ścian", "scian",  "stěn",   "zdi",   "zed", "fal",
-                                           "duvar", "стен",  "τοίχ",   "墙",     "牆",    "壁",  "벽"};
+constexpr std::string_view kWallWords[] = {
+    "wall",   "wand",      "wände",   "waende",  "mauer",   "mur",   "muro",   "pared", "paret",
+    "parede", "muur",      "vegg",    "væg",     "vägg",    "seinä", "ścian",  "scian", "stěn",
+    "zdi",    "zed",       "fal",     "duvar",   "стен",    "τοίχ",  "墙",     "牆",    "壁",
+    "벽",     "partition", "cloison", "tabique", "tramezz", "brick", "masonry"};
+// "Load-bearing" holds the word for a door in French, Italian, Spanish and Portuguese: murs porteurs.
+constexpr std::string_view kBearingWords[] = {"porteu", "portant", "portador"};
 constexpr std::string_view kDoorWords[] = {"door", "tür",  "tuer", "porte", "puerta", "porta", "deur",
                                            "dør",  "dörr", "ovi",  "drzwi", "dveř",   "ajtó",  "kapı",
                                            "двер", "πόρτ", "门",   "門",    "ドア",   "문"};
-constexpr std::string_view kWindowWords[] = {"window",   "glaz",   "fenster", "fenêtre", "fenetre", "ventana",
-                                             "finestra", "janela", "raam",    "vindu",   "vindue",  "fönster",
-                                             "ikkuna",   "okno",   "okna",    "ablak",   "pencere", "окн",
-                                             "παράθυρ",  "窗",     "창"};
+constexpr std::string_view kWindowWords[] = {
+    "window", "glaz",    "fenster", "fenêtre", "fenetre", "ventana", "finestra", "janela",
+    "raam",   "ramen",   "vindu",   "vindue",  "fönster", "ikkuna",  "okno",     "okna",
+    "ablak",  "pencere", "окн",     "παράθυρ", "窗",      "창"};
 constexpr std::string_view kOtherWords[] = {
-    "text",      "anno",     "note",    "dim",     "maß",   "mass",     "bemass",    "cota",      "cote",
+    "text",      "anno",     "note",    "dim",     "maß",   "masse",    "bemass",    "cota",      "cote",
     "hatch",     "patt",     "schraff", "hachure", "frame", "border",   "rahmen",    "cartouche", "title",
     "plankopf",  "grid",     "axis",    "achse",   "axe",   "furn",     "möbel",     "moebel",    "mobil",
     "defpoints", "viewport", "vport",   "elec",    "elekt", "sanit",    "plumb",     "legend",    "symbol",
@@ -63,6 +66,12 @@ std::optional<std::string_view> firstIn(const std::string& name, std::span<const
   return std::nullopt;
 }
 
+std::string without(std::string name, std::span<const std::string_view> words) {
+  for (const std::string_view word : words)
+    if (const auto at = name.find(word); at != std::string::npos) name.erase(at, word.size());
+  return name;
+}
+
 }  // namespace
 
 std::string foldedName(std::string_view utf8) {
@@ -80,7 +89,7 @@ std::string foldedName(std::string_view utf8) {
 }
 
 std::optional<HintedName> hintOf(std::string_view name) {
-  const std::string folded = foldedName(name);
+  const std::string folded = without(foldedName(name), kBearingWords);
   if (const auto word = firstIn(folded, kOtherWords)) return HintedName{NameHint::NotBuilt, *word};
   if (const auto word = firstIn(folded, kDoorWords)) return HintedName{NameHint::Door, *word};
   if (const auto word = firstIn(folded, kWindowWords)) return HintedName{NameHint::Window, *word};

@@ -35,12 +35,20 @@ std::string listed(const std::vector<std::string>& words) {
 
 constexpr std::string_view kSayUnit = "Say which unit it is drawn in: mm, cm, m, in or ft.";
 
+// With what was left out, so that a person knows that the file was not empty.
+std::string noLines(const DxfDrawing& drawing) {
+  std::string text = "The drawing shows no lines.";
+  for (const std::string& sentence : skippedSentences(drawing)) text += " " + sentence;
+  return text;
+}
+
 Result<DrawingUnit> unitOf(const DxfDrawing& drawing, const DxfChoices& choices) {
   const DrawingUnit unit = choices.unit != DrawingUnit::NotStated ? choices.unit : drawing.unit;
-  if (unit == DrawingUnit::NotStated)
+  if (unit == DrawingUnit::NotStated && extentOf(drawing))
     return fail("The drawing does not state its unit. " + extentInUnits(drawing), {}, std::string(kSayUnit));
   const auto extent = extentOf(drawing);
-  if (!extent) return fail("The drawing shows no lines.", {}, "Look whether its layers are switched off.");
+  if (!extent)
+    return fail(noLines(drawing), {}, "Look whether its layers are switched off, or bring one in lines.");
   const Vec2 size = metresPer(unit) * extent->size();
   constexpr double kSmallestDrawing = 1.0;  // metres; nobody swings a club in less
   if (size.maxCoeff() < kSmallestDrawing)
@@ -111,9 +119,10 @@ std::vector<WallLayers> guessedLayers(const DxfDrawing& drawing) {
   return guesses;
 }
 
-bool isDoorOrWindow(const std::string& name) {
-  const auto hint = detail::hintOf(name);
-  return hint && (hint->hint == detail::NameHint::Door || hint->hint == detail::NameHint::Window);
+// Doors, windows, and what is not built at all: title blocks, furniture.
+bool isNoWall(const std::string& block) {
+  const auto hint = detail::hintOf(block);
+  return hint && hint->hint != detail::NameHint::Wall;
 }
 
 // Corners nearer to each other than lines are joined would leave holes in a curve.
@@ -140,11 +149,33 @@ std::vector<Segment2> wallLinesOf(const DxfDrawing& drawing, const std::vector<i
     if (std::find(layers.begin(), layers.end(), curve.layer) == layers.end() || doors[c]) continue;
     // A layer that was asked for by name counts even if it is switched off.
     if (curve.hidden && choices.layers.empty()) continue;
-    if (curve.insert >= 0 && isDoorOrWindow(drawing.inserts[static_cast<std::size_t>(curve.insert)].block))
+    if (curve.insert >= 0 && isNoWall(drawing.inserts[static_cast<std::size_t>(curve.insert)].block))
       continue;
     addLines(lines, curve, scale, choices.tolerance);
   }
   return lines;
+}
+
+// Lines that were drawn by eye may miss each other by more than usual: where some do, a larger tolerance is
+// tried, and the smallest that leaves the fewest misses is taken.
+Result<JoinedLines> joinedWalls(const DxfDrawing& drawing, const std::vector<int>& layers,
+                                const DxfChoices& choices, double scale, std::string& note) {
+  const std::vector<Segment2> lines = wallLinesOf(drawing, layers, choices, scale);
+  auto best = joinLines({lines, choices.tolerance, choices.widestGap});
+  constexpr std::size_t kMostTried = 5'000;  // lines; so many are no sketch
+  if (lines.size() > kMostTried) return best;
+  double taken = choices.tolerance;
+  for (const double tolerance : {0.010, 0.020, 0.040}) {
+    if (tolerance <= choices.tolerance || (best && best->nearMisses == 0)) continue;
+    auto wider = joinLines({lines, tolerance, choices.widestGap});
+    if (!wider || (best && wider->nearMisses >= best->nearMisses)) continue;
+    best = std::move(wider);
+    taken = tolerance;
+  }
+  if (best && taken > choices.tolerance)
+    note += " Their ends miss each other; they were joined over gaps of up to " + number(1000 * taken, 0) +
+            " mm.";
+  return best;
 }
 
 /// Rooms, and the note on the layers that they came from.
@@ -165,9 +196,9 @@ Result<FoundRooms> findRooms(const DxfDrawing& drawing, const DxfChoices& choice
   Problem first{
       "The drawing has no layer that may hold walls.", {}, "Choose the layers that hold the walls."};
   for (std::size_t i = 0; i < tries.size(); ++i) {
-    auto joined = joinLines(
-        {wallLinesOf(drawing, tries[i].layers, choices, scale), choices.tolerance, choices.widestGap});
-    if (joined) return FoundRooms{std::move(*joined), tries[i].note};
+    std::string note = tries[i].note;
+    auto joined = joinedWalls(drawing, tries[i].layers, choices, scale, note);
+    if (joined) return FoundRooms{std::move(*joined), std::move(note)};
     if (i == 0) first = joined.error();
   }
   return tl::unexpected(first);
@@ -199,7 +230,8 @@ void noteOtherRooms(const JoinedLines& joined, std::size_t taken, std::vector<st
     if (i == taken) continue;
     const Vec2 middle = centroid(Polygon{joined.rooms[i].ring, {}});
     others.push_back("number " + std::to_string(i + 1) + " of " + number(joined.rooms[i].area, 1) +
-                     " square metres around " + number(middle.x(), 1) + ", " + number(middle.y(), 1) + " m");
+                     " square metres around " + number(middle.x(), 1) + ", " + number(middle.y(), 1) + " m" +
+                     (joined.rooms[i].likeFrame ? " (rather the sheet's frame)" : ""));
   }
   if (!others.empty())
     notes.push_back("Of " + std::to_string(joined.rooms.size()) + " closed rooms number " +

@@ -14,9 +14,9 @@ namespace baywright {
 struct DxfChoices {
   std::vector<std::string> layers;            ///< those of the walls; empty: as viewLayers() suggests
   DrawingUnit unit = DrawingUnit::NotStated;  ///< wins over what the drawing states
-  double tolerance = 0.005;                   ///< metres, for joining lines; see survey/line_join.h
+  double tolerance = 0.005;                   ///< metres, for joining lines; more where ends miss each other
   double widestGap = 5.5;                     ///< metres
-  std::size_t room = 0;                       ///< which closed room, by size: 0 is the largest
+  std::size_t room = 0;  ///< which closed room, by size, frames of sheets last: 0 is the largest
 };
 
 /// "It measures 6400 by 7400 drawing units: 6.40 by 7.40 m in millimetres, ...", for all usual units: so that

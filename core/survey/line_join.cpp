@@ -79,20 +79,93 @@ bool mayBeRoom(const GraphFace& face) {
   return !detail::isMasonry(face) && face.area >= kSmallestRoom;
 }
 
+template <class Test>
+bool anyIn(const std::vector<GraphFace>& faces, int part, Test test) {
+  return std::any_of(faces.begin(), faces.end(),
+                     [&](const GraphFace& face) { return face.part == part && test(face); });
+}
+
+bool hasGap(const GraphFace& face, const LineGraph& graph) {
+  return std::any_of(face.edges.begin(), face.edges.end(),
+                     [&](int edge) { return graph.edges[at(edge)].isBridge(); });
+}
+
+// At least half of the outline has masonry on its other side.
+bool isWalled(const GraphFace& face, const LineGraph& graph, const std::vector<GraphFace>& faces) {
+  double length = 0;
+  for (const GraphFace& wall : faces) {
+    if (!detail::isMasonry(wall)) continue;
+    if (std::find(wall.parts.begin(), wall.parts.end(), face.part) != wall.parts.end()) return true;
+    for (const int edge : face.edges)
+      if (std::find(wall.edges.begin(), wall.edges.end(), edge) != wall.edges.end())
+        length += graph.along(graph.edges[at(edge)]).norm();
+  }
+  return length > 0.5 * perimeter(face.ring);
+}
+
 // True when a piece that lies in the face holds several rooms, or masonry and a room: a house in the frame of
-// its sheet. One closed outline alone may as well be a table.
-bool holdsHouse(const GraphFace& face, const std::vector<GraphFace>& faces) {
+// its sheet. One closed outline alone may as well be a table, and what has walls and doors of its own is a
+// building with another in it: a hall and its office.
+bool holdsHouse(const GraphFace& face, const LineGraph& graph, const std::vector<GraphFace>& faces) {
+  if (hasGap(face, graph) && isWalled(face, graph, faces)) return false;
   return std::any_of(face.parts.begin(), face.parts.end(), [&](int part) {
-    const auto inPart = [&](auto test) {
-      return std::any_of(faces.begin(), faces.end(),
-                         [&](const GraphFace& f) { return f.part == part && test(f); });
-    };
-    const auto isRoomInPart = [&](const GraphFace& f) { return f.part == part && mayBeRoom(f); };
-    if (std::count_if(faces.begin(), faces.end(), isRoomInPart) > 1) return true;
+    if (std::count_if(faces.begin(), faces.end(),
+                      [&](const GraphFace& f) { return f.part == part && mayBeRoom(f); }) > 1)
+      return true;
     // The inner faces of closed double walls are a piece of their own within the masonry.
-    return inPart([](const GraphFace& f) { return detail::isMasonry(f) && !f.parts.empty(); }) ||
-           (inPart(detail::isMasonry) && inPart(mayBeRoom));
+    const auto walled = [&](const GraphFace& f) {
+      return detail::isMasonry(f) && std::any_of(f.parts.begin(), f.parts.end(),
+                                                 [&](int inner) { return anyIn(faces, inner, mayBeRoom); });
+    };
+    return anyIn(faces, part, walled) ||
+           (anyIn(faces, part, detail::isMasonry) && anyIn(faces, part, mayBeRoom));
   });
+}
+
+// Nothing that stands in a room of its own is as large, fills as much of it, and the room has no door.
+constexpr double kSmallestFramed = 6;     // square metres
+constexpr double kMostFilled = 0.3;       // share of the floor
+constexpr double kLargestUnopened = 150;  // square metres
+
+// True for a face round one outline that is rather a room than a thing in it.
+bool framesRoom(const GraphFace& face, const LineGraph& graph, const std::vector<GraphFace>& faces) {
+  if (face.parts.empty() || hasGap(face, graph)) return false;
+  return std::any_of(faces.begin(), faces.end(), [&](const GraphFace& inner) {
+    const bool stands = std::find(face.parts.begin(), face.parts.end(), inner.part) != face.parts.end();
+    if (!stands || !mayBeRoom(inner) || inner.area < kSmallestFramed) return false;
+    return hasGap(inner, graph) || inner.area > kMostFilled * face.area || face.area > kLargestUnopened;
+  });
+}
+
+// The connected pieces of faces that are frames; a title block hangs together with its frame.
+std::vector<int> framingParts(const LineGraph& graph, const std::vector<GraphFace>& faces) {
+  std::vector<int> parts;
+  for (const GraphFace& face : faces)
+    if (!detail::isMasonry(face) &&
+        !anyIn(faces, face.part, [&](const GraphFace& f) { return hasGap(f, graph); }) &&
+        (framesRoom(face, graph, faces) || holdsHouse(face, graph, faces)))
+      parts.push_back(face.part);
+  return parts;
+}
+
+// Loose ends that stop just short of something.
+std::size_t countNearMisses(const LineGraph& graph) {
+  constexpr std::size_t kMostCompared = 2000;
+  const auto incidence = graph.incidence();
+  std::vector<int> ends;
+  for (std::size_t n = 0; n < incidence.size(); ++n)
+    if (incidence[n].size() == 1) ends.push_back(static_cast<int>(n));
+  if (ends.size() > kMostCompared) return 0;
+  return static_cast<std::size_t>(std::count_if(ends.begin(), ends.end(), [&](int end) {
+    const Vec2& place = graph.nodes[at(end)];
+    return std::any_of(graph.edges.begin(), graph.edges.end(), [&](const detail::GraphEdge& edge) {
+      const auto [a, b] = edge.nodes;
+      if (edge.removed || a == end || b == end) return false;
+      const Vec2 &from = graph.nodes[at(a)], along = graph.nodes[at(b)] - from;
+      const double share = std::clamp(along.dot(place - from) / along.squaredNorm(), 0.0, 1.0);
+      return (from + share * along - place).norm() <= kNearMiss;
+    });
+  }));
 }
 
 JoinedRoom roomOf(const GraphFace& face, const LineGraph& graph, const std::vector<GraphFace>& faces) {
@@ -106,10 +179,15 @@ JoinedRoom roomOf(const GraphFace& face, const LineGraph& graph, const std::vect
   return room;
 }
 
-double meanThickness(const std::vector<GraphFace>& faces) {
+double meanThickness(const std::vector<GraphFace>& faces, const std::vector<int>& frames) {
   double area = 0, length = 0;
+  const auto isFrame = [&](int part) {
+    return std::find(frames.begin(), frames.end(), part) != frames.end();
+  };
   for (const GraphFace& face : faces)
-    if (detail::isMasonry(face) && face.perimeter > 2) {  // a reveal or a column says nothing of walls
+    // A reveal or a column says nothing of walls, nor does a frame of two lines.
+    if (detail::isMasonry(face) && face.perimeter > 2 &&
+        !std::any_of(face.parts.begin(), face.parts.end(), isFrame)) {
       area += face.netArea;
       length += 0.5 * face.perimeter;
     }
@@ -132,23 +210,27 @@ Result<JoinedLines> joinLines(const LinesToJoin& request) {
   auto cut = detail::graphOf(request.lines, request.tolerance);
   if (!cut) return tl::unexpected(cut.error());
   LineGraph graph = std::move(*cut);
+  JoinedLines joined;
+  joined.nearMisses = countNearMisses(graph);
   if (request.widestGap > 0) bridgeGaps(graph, request);
 
-  JoinedLines joined;
   Vec2 example = Vec2::Zero();
   joined.looseEnds = countLooseEnds(graph, example);
   detail::pruneLooseEnds(graph);
   auto faces = detail::facesOf(graph);
   if (detail::removeNiches(graph, faces) > 0) faces = detail::facesOf(graph);
 
+  const std::vector<int> frames = framingParts(graph, faces);
   for (const GraphFace& face : faces)
-    if (mayBeRoom(face) && !holdsHouse(face, faces)) {
+    if (mayBeRoom(face) && !holdsHouse(face, graph, faces)) {
       JoinedRoom room = roomOf(face, graph, faces);
+      room.likeFrame = std::find(frames.begin(), frames.end(), face.part) != frames.end();
       if (room.ring.size() >= 3 && validated(Polygon{room.ring, {}})) joined.rooms.push_back(std::move(room));
     }
-  std::stable_sort(joined.rooms.begin(), joined.rooms.end(),
-                   [](const JoinedRoom& a, const JoinedRoom& b) { return a.area > b.area; });
-  joined.wallThickness = meanThickness(faces);
+  std::stable_sort(joined.rooms.begin(), joined.rooms.end(), [](const JoinedRoom& a, const JoinedRoom& b) {
+    return a.likeFrame != b.likeFrame ? b.likeFrame : a.area > b.area;
+  });
+  joined.wallThickness = meanThickness(faces, frames);
   if (joined.rooms.empty()) {
     std::string what = "The lines enclose no room";
     if (joined.looseEnds > 0)

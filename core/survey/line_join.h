@@ -23,12 +23,15 @@ struct JoinedRoom {
   double area = 0;  ///< square metres within the ring
   std::vector<Segment2> gaps;  ///< pieces of the ring where no line was, but an opening
   std::vector<Ring> inside;    ///< outlines of what stands free in it, such as columns
+  bool likeFrame = false;      ///< holds a room, or touches what does: a sheet's frame, its title block
 };
 
 struct JoinedLines {
-  std::vector<JoinedRoom> rooms;  ///< by area, the largest first; at least one
+  std::vector<JoinedRoom> rooms;  ///< by area, the largest first, those like frames after all others
   double wallThickness = 0;   ///< mean of the regions that were taken for masonry; 0: walls are single lines
   std::size_t looseEnds = 0;  ///< ends that no outline needed
+  std::size_t nearMisses =
+      0;  ///< ends, before gaps are bridged, within kNearMiss of a line that they do not join
   std::vector<std::string> notes;
 };
 
@@ -37,7 +40,10 @@ struct JoinedLines {
 /// first; those wider than a door not within a region that is closed without. Niches stay part of their room.
 /// Of walls drawn as two lines the region between them is known by being thin (kThickestWall), so that rooms
 /// end at the inner faces. A region that holds whole walls, like a sheet's frame or a plot's border, is no
-/// room, nor is one of less than kSmallestRoom.
+/// room, nor is one of less than kSmallestRoom. Where a region without openings holds a single closed
+/// outline, lines alone do not tell a sheet's frame from a room with a table in it: it counts as a frame when
+/// the outline is as large as a room and has a gap, or fills more of it than furniture does, or when the
+/// region is larger than rooms are.
 ///
 /// Corners are exact where lines cross; curves come in chords and keep kCollinear of accuracy. Refused with a
 /// sentence: no lines, numbers that are not finite, too many lines or crossings, nothing closed (with the
@@ -45,6 +51,8 @@ struct JoinedLines {
 Result<JoinedLines> joinLines(const LinesToJoin& request);
 
 inline constexpr double kSmallestRoom = 2.0;  // square metres
+inline constexpr double kNearMiss =
+    0.04;  // metres: lines that end this near to each other were meant to meet
 inline constexpr double kCollinear =
     0.001;  // metres: a corner this near to the line of its neighbours is none
 

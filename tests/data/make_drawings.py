@@ -18,7 +18,7 @@ import ezdxf
 from ezdxf import path, recover
 from ezdxf.math import Matrix44
 
-CURVES = {"LINE", "LWPOLYLINE", "POLYLINE", "ARC", "CIRCLE", "ELLIPSE", "SPLINE", "SOLID", "TRACE", "3DFACE"}
+CURVES = {"LINE", "MLINE", "LWPOLYLINE", "POLYLINE", "ARC", "CIRCLE", "ELLIPSE", "SPLINE", "SOLID", "TRACE", "3DFACE"}
 
 
 def points_of(entity):
@@ -47,6 +47,16 @@ def walk(entities, matrix=Matrix44(), layer_above=None, hidden_above=False):
             for insert in entity.multi_insert() if entity.mcount > 1 else [entity]:
                 yield from walk(entity.doc.blocks[entity.dxf.name], insert.matrix44() * matrix, layer,
                                 hidden_above or frozen)
+        elif entity.dxftype() == "MLINE":
+            # Of lines that were cut ezdxf draws the whole, so the cut one is told here by its figures.
+            if any(len(line) > 2 for vertex in entity.vertices for line in vertex.line_params):
+                for y in (0, -0.2):
+                    for start, stop in ((0, 3), (4.5, 8)):
+                        yield layer, hidden, list(matrix.transform_vertices([(20 + start, y), (20 + stop, y)]))
+                continue
+            for line in entity.virtual_entities():
+                if line.dxftype() == "LINE":
+                    yield layer, hidden, list(matrix.transform_vertices([line.dxf.start, line.dxf.end]))
         elif entity.dxftype() in CURVES:
             points = points_of(entity)
             if points:
@@ -218,7 +228,86 @@ def old_texts(encoding):
     return make
 
 
-DRAWINGS = {"room_mm": room_mm, "room_inches": room_inches, "double_walls": double_walls, "bulges": bulges,
+def framed():
+    """A room of 6200 by 5400 in a plain sheet's frame with a title block, all on layer 0."""
+    document = ezdxf.new("R2013", units=4)
+    model = document.modelspace()
+    model.add_lwpolyline([(3000, 3000), (9200, 3000), (9200, 8400), (3000, 8400)], close=True)
+    model.add_lwpolyline([(0, 0), (29700, 0), (29700, 21000), (0, 21000)], close=True)
+    model.add_lwpolyline([(21700, 0), (29700, 0), (29700, 3000), (21700, 3000)], close=True)
+    for a, b in [((21700, 1000), (29700, 1000)), ((21700, 2000), (29700, 2000)), ((25700, 0), (25700, 3000))]:
+        model.add_line(a, b)
+    model.add_text("Hobby room", dxfattribs={"insert": (5000, 5000), "height": 250})
+    return document
+
+
+def title_block():
+    """A room of 23 by 18 feet with a door 3 feet wide; frame, border and title block are one block."""
+    document = ezdxf.new("R2013", units=1)
+    sheet = document.blocks.new("SHEET-B")
+    for x0, y0, x1, y1 in [(0, 0, 816, 528), (12, 12, 804, 516), (600, 12, 804, 90)]:
+        sheet.add_lwpolyline([(x0, y0), (x1, y0), (x1, y1), (x0, y1)], close=True)
+    sheet.add_attdef("NAME", (610, 40), dxfattribs={"height": 6})
+    model = document.modelspace()
+    model.add_blockref("SHEET-B", (-200, -150)).add_auto_attribs({"NAME": "Sheet 1"})
+    for a, b in [((136, 0), (276, 0)), ((276, 0), (276, 216)), ((276, 216), (0, 216)), ((0, 216), (0, 0)),
+                 ((0, 0), (100, 0)), ((100, 0), (100, -36))]:
+        model.add_line(a, b)
+    model.add_arc((100, 0), 36, 270, 360)
+    model.add_linear_dim(base=(0, -60), p1=(0, 0), p2=(276, 0)).render()
+    return document
+
+
+def multilines():
+    """Walls 200 thick round 6 by 4.5 metres as a closed MLINE; beside it one with a gap of 1.5 metres in both lines."""
+    document = ezdxf.new("R2000", units=6)
+    style = document.mline_styles.new("WALL20")
+    style.elements.append(0.1)
+    style.elements.append(-0.1)
+    model = document.modelspace()
+    walls = {"style_name": "WALL20", "layer": "WALLS"}
+    model.add_mline([(0, 0), (6, 0), (6, 4.5), (0, 4.5)], close=True, dxfattribs=walls)
+    cut = model.add_mline([(20, 0), (28, 0)], dxfattribs={"style_name": "WALL20", "layer": "cut"})
+    for i, _ in enumerate(cut.vertices[0].line_params):
+        cut.vertices[0].line_params[i] = (cut.vertices[0].line_params[i][0], 0.0, 3.0, 4.5)
+    return document
+
+
+def loose_ends():
+    """Two faces of walls 100 thick round 6 by 4.5 metres, with corners up to 8 mm open and no lines in the jambs."""
+    document = ezdxf.new("R2010", units=4)
+    model = document.modelspace()
+    walls = {"layer": "Wände"}
+    for a, b in [((6, 0), (2500, 0)), ((3700, 0), (6000, 0)), ((6000, 7), (6000, 4500)), ((5995, 4500), (0, 4500)),
+                 ((0, 4494), (0, 4)), ((-100, -100), (2500, -100)), ((3700, -100), (6100, -100)),
+                 ((6100, -100), (6100, 4600)), ((6100, 4600), (-100, 4600)), ((-100, 4600), (-100, -94))]:
+        model.add_line(a, b, dxfattribs=walls)
+    return document
+
+
+def bearing_walls():
+    """Three straight walls and one along a spline through points, on a layer whose name holds a word for doors."""
+    document = ezdxf.new("R2010", units=6)
+    model = document.modelspace()
+    walls = {"layer": "MURS PORTEURS"}
+    for a, b in [((8, 5), (0, 5)), ((0, 5), (0, 0)), ((0, 0), (8, 0))]:
+        model.add_line(a, b, dxfattribs=walls)
+    model.add_spline([(8, 0), (8.6, 1.2), (8.8, 2.5), (8.6, 3.8), (8, 5)], dxfattribs=walls)
+    return document
+
+
+def filled_walls():
+    """Walls that are nothing but fillings."""
+    document = ezdxf.new("R2010", units=4)
+    model = document.modelspace()
+    for x0, y0, x1, y1 in [(-200, -200, 6200, 0), (-200, 4000, 6200, 4200), (-200, 0, 0, 4000), (6000, 0, 6200, 4000)]:
+        model.add_hatch(dxfattribs={"layer": "WALL"}).paths.add_polyline_path(
+            [(x0, y0), (x1, y0), (x1, y1), (x0, y1)], is_closed=True)
+    return document
+
+
+DRAWINGS = {"framed": framed, "title_block": title_block, "multilines": multilines, "loose_ends": loose_ends,
+            "bearing_walls": bearing_walls, "filled_walls": filled_walls, "room_mm": room_mm, "room_inches": room_inches, "double_walls": double_walls, "bulges": bulges,
             "old_polylines": old_polylines, "blocks": blocks, "tilted": tilted, "splines": splines, "texts": texts,
             "latin": old_texts("cp1252"), "cyrillic": old_texts("cp1251")}
 

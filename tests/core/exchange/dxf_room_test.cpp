@@ -156,8 +156,8 @@ TEST(DxfRoom, RefusesADrawingWithoutLines) {
 TEST(DxfRoom, HintsAtLayersByNamesInManyLanguages) {
   using detail::hintOf;
   using detail::NameHint;
-  for (const char* name :
-       {"A-WALL", "Walls_ext", "WÄNDE", "MURS", "Muros", "Pareti", "СТЕНЫ", "ŚCIANY", "墙体", "VEGG"})
+  for (const char* name : {"A-WALL", "Walls_ext", "WÄNDE", "MURS", "MURS PORTEURS", "Muri portanti",
+                           "Massivwand", "Cloisons", "Muros", "Pareti", "СТЕНЫ", "ŚCIANY", "墙体", "VEGG"})
     EXPECT_TRUE(hintOf(name) && hintOf(name)->hint == NameHint::Wall) << name;
   EXPECT_EQ(hintOf("TÜREN")->hint, NameHint::Door);
   EXPECT_EQ(hintOf("A-GLAZ")->hint, NameHint::Window);
@@ -207,6 +207,60 @@ TEST_F(MadeRooms, HaveTheirDoors) {
   EXPECT_EQ(wide.kind, OpeningKind::Passage);
   EXPECT_NEAR(wide.width.value, 2.4, 1e-9);
   EXPECT_NEAR(room->room.walls[0].thickness, 0.1, 0.01);
+}
+
+TEST_F(MadeRooms, AreNotTheFrameOfTheirSheet) {
+  const auto room = recogniseDrawing(*readDxf(test::madeDrawing("framed")), {});
+  ASSERT_TRUE(room) << room.error().sentence();
+  EXPECT_NEAR(floorArea(room->room), 6.2 * 5.4, 1e-9);
+  EXPECT_EQ(room->room.name, "Hobby room");
+  EXPECT_TRUE(mentions(room->notes, "rather the sheet's frame"));
+
+  const auto inches = recogniseDrawing(*readDxf(test::madeDrawing("title_block")), {});
+  ASSERT_TRUE(inches) << inches.error().sentence();
+  EXPECT_NEAR(floorArea(inches->room), 276 * 216 * 0.0254 * 0.0254, 1e-9);
+  ASSERT_EQ(inches->room.openings.size(), 1u);
+  EXPECT_EQ(inches->room.openings[0].kind, OpeningKind::HingedDoor);
+  EXPECT_EQ(inches->room.openings[0].swing, LeafSwing::OutOfRoom);
+  EXPECT_NEAR(inches->room.walls[0].thickness, Wall{}.thickness, 1e-9);  // not the frame's two lines
+}
+
+TEST_F(MadeRooms, HaveMultilinesForWalls) {
+  const DxfDrawing drawing = *readDxf(test::madeDrawing("multilines"));
+  const auto room = recogniseDrawing(drawing, {});
+  ASSERT_TRUE(room) << room.error().sentence();
+  EXPECT_NEAR(floorArea(room->room), 27, 1e-9);
+  EXPECT_NEAR(room->room.walls[0].thickness, 0.2, 1e-9);
+  // Both lines of the other stop at 3 m and start again at 4.5 m of 8.
+  std::vector<double> lengths;
+  for (const DxfCurve& curve : drawing.curves)
+    if (drawing.layers[static_cast<std::size_t>(curve.layer)].name == "cut")
+      lengths.push_back(test::lengthOf(curve));
+  ASSERT_EQ(lengths.size(), 4u);
+  for (std::size_t i = 0; i < 4; ++i) EXPECT_NEAR(lengths[i], i % 2 == 0 ? 3.0 : 3.5, 1e-9);
+}
+
+TEST_F(MadeRooms, AreClosedWhereEndsMissEachOther) {
+  const auto room = recogniseDrawing(*readDxf(test::madeDrawing("loose_ends")), {});
+  ASSERT_TRUE(room) << room.error().sentence();
+  EXPECT_NEAR(floorArea(room->room), 27, 1e-6);
+  EXPECT_EQ(room->room.walls.size(), 4u);
+  EXPECT_EQ(room->room.openings.size(), 1u);
+  EXPECT_TRUE(mentions(room->notes, "gaps of up to 10 mm"));
+}
+
+TEST_F(MadeRooms, HaveBearingWallsAndSplinesThroughPoints) {
+  const auto room = recogniseDrawing(*readDxf(test::madeDrawing("bearing_walls")), {});
+  ASSERT_TRUE(room) << room.error().sentence();
+  // ezdxf's own curve through the points encloses 42.719 square metres; straight chords only 42.540.
+  EXPECT_NEAR(floorArea(room->room), 42.719, 0.06);
+}
+
+TEST_F(MadeRooms, SayWhatTheyAreMadeOfWhereNothingCanBeRead) {
+  const auto room = recogniseDrawing(*readDxf(test::madeDrawing("filled_walls")), {});
+  ASSERT_FALSE(room);
+  EXPECT_NE(room.error().what.find("4 HATCH entities left out"), std::string::npos)
+      << room.error().sentence();
 }
 
 TEST_F(MadeRooms, FollowBulgedWalls) {

@@ -123,6 +123,56 @@ TEST(LineJoin, PassesOverAPlotsBorder) {
   EXPECT_NEAR(table->rooms[0].area, 48, 1e-9);
 }
 
+TEST(LineJoin, PassesOverAPlainFrameRoundOneOutline) {
+  // With a gap, filling much of the frame, or in one larger than rooms are: a room. Small and closed: a
+  // table.
+  const auto first = [](const std::vector<Segment2>& lines) {
+    const auto joined = joinLines({lines});
+    EXPECT_TRUE(joined);
+    return joined ? joined->rooms[0] : JoinedRoom{};
+  };
+  const auto gap = chain({{2.9, 0}, {4, 0}, {4, 3}, {0, 3}, {0, 0}, {2, 0}});
+  EXPECT_NEAR(first(gap + closed(rectangle(-3, -3, 9, 7))).area, 12, 1e-9);
+  EXPECT_NEAR(first(closed(rectangle(0, 0, 6, 5)) + closed(rectangle(-1, -1, 8, 6))).area, 30, 1e-9);
+  EXPECT_NEAR(first(closed(rectangle(0, 0, 4, 3)) + closed(rectangle(-3, -3, 15, 8))).area, 12, 1e-9);
+  EXPECT_NEAR(first(closed(rectangle(0, 0, 4, 1.6)) + closed(rectangle(-1, -1, 7, 6))).area, 56, 1e-9);
+  // A title block in the corner of the frame is part of it, however large.
+  const auto titled = joinLines({gap + closed(rectangle(-3, -3, 12, 9)) + chain({{5, -3}, {5, 2}, {12, 2}})});
+  ASSERT_TRUE(titled);
+  ASSERT_EQ(titled->rooms.size(), 3u);
+  EXPECT_NEAR(titled->rooms[0].area, 12, 1e-9);
+  EXPECT_FALSE(titled->rooms[0].likeFrame);
+  EXPECT_TRUE(titled->rooms[1].likeFrame && titled->rooms[2].likeFrame);
+}
+
+TEST(LineJoin, KeepsAHallThatHasARoomInIt) {
+  const auto office = chain({{2, 1}, {5, 1}, {5, 5}, {1, 5}, {1, 1}, {1.1, 1}, {1.1, 1.1}}) +
+                      chain({{2, 1}, {2, 1.1}, {4.9, 1.1}, {4.9, 4.9}, {1.1, 4.9}, {1.1, 1.1}});
+  const auto hall =
+      chain({{10, -4}, {-4, -4}, {-4, 8}, {16, 8}, {16, -4}, {14, -4}, {14, -4.3}, {16.3, -4.3}}) +
+      chain({{16.3, -4.3}, {16.3, 8.3}, {-4.3, 8.3}, {-4.3, -4.3}, {10, -4.3}, {10, -4}});
+  const auto joined = joinLines({office + hall});
+  ASSERT_TRUE(joined) << joined.error().sentence();
+  EXPECT_NEAR(joined->rooms[0].area, 240, 1e-9);
+  // A hollow chimney is no house.
+  const auto chimney = joinLines({closed(rectangle(0, 0, 6, 5)) + closed(rectangle(3, 2, 3.6, 2.6)) +
+                                  closed(rectangle(3.12, 2.12, 3.48, 2.48))});
+  ASSERT_TRUE(chimney) << chimney.error().sentence();
+  EXPECT_NEAR(chimney->rooms[0].area, 30, 1e-9);
+}
+
+TEST(LineJoin, CountsEndsThatMissEachOther) {
+  const auto lines = chain({{0, 0.02}, {0, 4}, {6, 4}, {6, 0}, {0.01, 0}});
+  const auto loose = joinLines({lines + closed(rectangle(8, 0, 11, 2))});
+  ASSERT_TRUE(loose);
+  EXPECT_EQ(loose->nearMisses, 2u);
+  const auto met = joinLines({lines, 0.03});
+  ASSERT_TRUE(met);
+  EXPECT_EQ(met->nearMisses, 0u);
+  EXPECT_EQ(met->rooms[0].ring.size(), 4u);
+  EXPECT_NEAR(met->rooms[0].area, 24, 1e-6);
+}
+
 TEST(LineJoin, BridgesAGapInASingleLine) {
   const auto joined = joinLines({chain({{2, 0}, {0, 0}, {0, 4}, {6, 4}, {6, 0}, {2.9, 0}})});
   ASSERT_TRUE(joined) << joined.error().sentence();
