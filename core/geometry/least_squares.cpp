@@ -4,6 +4,7 @@
 #include <Eigen/QR>
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace baywright {
 
@@ -21,8 +22,8 @@ constexpr double kFirstDamping = 1e-4;
 constexpr double kDampingFactor = 10;
 /// Damping beyond which no step of any useful length is left.
 constexpr double kMostDamping = 1e12;
-/// Share of a parameter, and of the sum of squares, that is rounding: a smaller step is none, a smaller rise
-/// no failure.
+/// Share of a parameter, and of the residuals taken together, that is rounding: a smaller step is none, a
+/// smaller rise no failure.
 constexpr double kRounding = 1e-13;
 
 /// The problem with every row divided by its sigma.
@@ -76,6 +77,15 @@ VectorXd stepOf(const MatrixXd& jacobian, const VectorXd& residuals, double damp
   Eigen::ColPivHouseholderQR<MatrixXd> qr(system);
   qr.setThreshold(kUndetermined);
   return qr.solve(target).cwiseQuotient(lengths);
+}
+
+/// What rounding may leave of all weighted residuals together. Observations are taken to be computed from
+/// numbers as large as the parameters, in a handful of operations.
+double roundingOf(const LeastSquaresProblem& problem, const LeastSquaresOptions& options, const VectorXd& x) {
+  constexpr double kOperations = 8;
+  const double byParameters =
+      kOperations * std::numeric_limits<double>::epsilon() * x.cwiseAbs().maxCoeff();
+  return std::max(options.residualRounding, byParameters) * problem.sigmas.cwiseInverse().norm();
 }
 
 bool negligible(const VectorXd& step, const VectorXd& x, double parameterScale) {
@@ -178,11 +188,13 @@ Result<LeastSquaresFit> leastSquares(const LeastSquaresProblem& problem, const L
     if (!jacobian.allFinite()) return fail("The adjustment met a value that is not finite.");
     // Whether there is anything left to gain is judged without damping, which shortens every step.
     const VectorXd full = stepOf(jacobian, residuals, 0);
-    const bool arrived =
-        (jacobian * full).norm() <= options.stepInSigmas || negligible(full, x, options.parameterScale);
+    const double rounding = roundingOf(problem, options, x);
+    const bool arrived = (jacobian * full).norm() <= std::max(options.stepInSigmas, rounding) ||
+                         negligible(full, x, options.parameterScale);
     const VectorXd step = damping > 0 ? stepOf(jacobian, residuals, damping) : full;
     const VectorXd next = weighted.residuals(x + step);
-    if (next.allFinite() && next.squaredNorm() <= (1 + kRounding) * residuals.squaredNorm()) {
+    const double noRise = (1 + kRounding) * residuals.norm() + rounding;
+    if (next.allFinite() && next.norm() <= noRise) {
       x += step;
       residuals = next;
       jacobian = weighted.jacobian(x);

@@ -28,11 +28,15 @@ struct LeastSquaresProblem {
 struct LeastSquaresOptions {
   int maxIterations = 100;
   /// Done when a step would move every computed observation, taken together, by less than this many of their
-  /// sigmas.
+  /// sigmas, or by less than their rounding.
   double stepInSigmas = 1e-9;
   /// Typical size of a parameter that may be zero, in its own unit: a metre for coordinates. Only the steps
   /// of numerical differences depend on it.
   double parameterScale = 1;
+  /// What rounding may leave of one residual, in the observations' own unit: a picometre is what doubles lose
+  /// over some kilometres. A step that gains less is the last one, and a rise of the squares by less is no
+  /// failure. Where the parameters are so large that their own rounding is more, that is taken.
+  double residualRounding = 1e-12;
 };
 
 /// The adjusted parameters and how far to trust them. Below, P = diag(1 / sigmas^2) and A holds the
