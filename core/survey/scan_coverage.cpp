@@ -29,15 +29,15 @@ void frame(const LevelScan& scan, PlanCoverage& coverage) {
   coverage.columns = static_cast<int>((coverage.high.x() - coverage.low.x()) / kCoverCell) + 1;
   coverage.rows = static_cast<int>((coverage.high.y() - coverage.low.y()) / kCoverCell) + 1;
   coverage.seen.assign(static_cast<std::size_t>(coverage.columns) * static_cast<std::size_t>(coverage.rows),
-                       false);
+                       0);
 }
 
 }  // namespace
 
-bool PlanCoverage::at(const Vec2& p) const {
+double PlanCoverage::at(const Vec2& p) const {
   const double x = std::floor((p.x() - low.x()) / kCoverCell);
   const double y = std::floor((p.y() - low.y()) / kCoverCell);
-  if (x < 0 || y < 0 || x >= columns || y >= rows) return false;
+  if (x < 0 || y < 0 || x >= columns || y >= rows) return 0;
   return seen[static_cast<std::size_t>(y) * static_cast<std::size_t>(columns) + static_cast<std::size_t>(x)];
 }
 
@@ -59,8 +59,15 @@ PlanCoverage coverageOf(const LevelScan& scan) {
     for (int y = y0; y <= y1; ++y)
       for (int x = x0; x <= x1; ++x)
         coverage.seen[static_cast<std::size_t>(y) * static_cast<std::size_t>(coverage.columns) +
-                      static_cast<std::size_t>(x)] = true;
+                      static_cast<std::size_t>(x)] = 1;
   }
+  for (int y = 0; y < coverage.rows; ++y)
+    for (int x = 0; x < coverage.columns; ++x) {
+      double& seen = coverage.seen[static_cast<std::size_t>(y) * static_cast<std::size_t>(coverage.columns) +
+                                   static_cast<std::size_t>(x)];
+      const Vec2 p = coverage.low + kCoverCell * Vec2(x + 0.5, y + 0.5);
+      if (seen > 0 && !scan.roof.isNear(p, 0)) seen = kBareFloor;
+    }
   return coverage;
 }
 
@@ -78,7 +85,7 @@ std::vector<double> seenShares(const PlanCoverage& coverage, const PlanFaces& pl
       if (last == faceOf.end() || last->first != sides) last = faceOf.find(sides);
       if (last == faceOf.end()) continue;
       all[last->second] += 1;
-      if (coverage.at(p)) seen[last->second] += 1;
+      seen[last->second] += coverage.at(p);
     }
   for (std::size_t f = 0; f < all.size(); ++f) {
     constexpr double kFewest = 4;

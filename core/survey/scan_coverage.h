@@ -9,17 +9,20 @@
 
 namespace baywright {
 
-/// Where on the plan floor, ceiling or anything lying was seen, in square cells of kCoverCell.
+/// Where on the plan floor, ceiling or anything lying was seen, in square cells of kCoverCell, and whether a
+/// ceiling hangs near.
 struct PlanCoverage {
   Vec2 low = Vec2::Zero();
   Vec2 high = Vec2::Zero();
   int columns = 0;
   int rows = 0;
-  std::vector<bool> seen;  ///< row by row
+  std::vector<double> seen;  ///< row by row: 1 seen, kBareFloor where no ceiling hangs near, 0 not seen
 
-  bool at(const Vec2& p) const;
+  double at(const Vec2& p) const;
 };
 inline constexpr double kCoverCell = 0.05;
+/// Floor without a ceiling is a yard seen through a door rather than room, unless walls say otherwise.
+inline constexpr double kBareFloor = 0.3;
 
 /// Marks the surroundings of every sample on a lying patch, as far as the samples of such a patch lie apart.
 PlanCoverage coverageOf(const LevelScan& scan);

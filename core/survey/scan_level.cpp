@@ -5,6 +5,7 @@
 #include <map>
 
 #include "survey/scan_planes.h"
+#include "survey/scan_roof.h"
 
 namespace baywright {
 namespace {
@@ -105,14 +106,25 @@ Mat3 turning(const Vec3& up) {
   return Eigen::Quaterniond::FromTwoVectors(up, Vec3::UnitZ()).toRotationMatrix();
 }
 
+/// Those that could be of a room's floor: a yard has no ceiling over it.
+std::vector<ScanPatch> indoors(const std::vector<ScanPatch>& patches, const Vec3& up) {
+  const Mat3 level = turning(up);
+  const RoofMap roof(patches, level);
+  std::vector<ScanPatch> kept;
+  for (const ScanPatch& patch : patches)
+    if (roof.isIndoors(level * patch.centre)) kept.push_back(patch);
+  return kept;
+}
+
 }  // namespace
 
 Result<ScanLevel> levelOf(const ScanPatches& scan) {
   const char* next = "Is the up axis right? If so, scan the floor too.";
   const Vec3 rough = commonNormal(scan.patches, Vec3::UnitZ());
-  const auto height = floorHeight(scan.patches, rough);
+  const auto patches = indoors(scan.patches, rough);
+  const auto height = floorHeight(patches, rough);
   if (!height) return fail("The scan has no level surface that could be the floor.", {}, next);
-  const auto floor = fitLevel(scan.patches, rough, *height);
+  const auto floor = fitLevel(patches, rough, *height);
   if (!floor) return fail("The scan has no flat surface that could be the floor.", {}, next);
 
   ScanLevel level;

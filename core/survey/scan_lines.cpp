@@ -36,7 +36,7 @@ std::vector<PlanPatch> uprightPatches(const LevelScan& scan) {
   std::vector<PlanPatch> upright;
   for (const ScanPatch& patch : scan.flat.patches) {
     if (std::abs(patch.normal.z()) > kUpright || patch.centre.z() < 0.05) continue;
-    if (flat(patch.centre).norm() > kFarthest) continue;
+    if (flat(patch.centre).norm() > kFarthest || !scan.roof.isNear(flat(patch.centre), 0)) continue;
     upright.push_back({flat(patch.centre), flat(patch.normal).normalized(), areaOf(patch)});
   }
   return upright;
@@ -189,6 +189,7 @@ LevelScan levelled(LevelScan scan, const ScanLevel& level) {
     above += bin->second;
     scan.ceiling = 0.1 * static_cast<double>(bin->first);
   }
+  scan.roof = RoofMap(scan.flat.patches);
   return scan;
 }
 

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "survey/scan_planes.h"
+#include "survey/scan_roof.h"
 
 namespace baywright {
 
@@ -11,6 +12,7 @@ namespace baywright {
 struct LevelScan {
   std::vector<Eigen::Vector3f> samples;
   ScanPatches flat;                     ///< turned as the samples are
+  RoofMap roof;                         ///< where its ceiling hangs
   Mat3 fromUpright = Mat3::Identity();  ///< how they were turned: place = fromUpright * original + shift
   Vec3 shift = Vec3::Zero();
   double floorScatter = 0;  ///< of the floor's points about z = 0, once it was settled

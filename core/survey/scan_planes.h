@@ -59,8 +59,9 @@ struct ScanLevel {
   double floor = 0;                       ///< height of the floor in the turned scan
 };
 
-/// Finds the floor as the lowest large level surface within kMostTilt of the given up axis, z, and turns the
-/// scan so that it lies level. Refused with a sentence: no floor.
+/// Finds the floor as the lowest large level surface within kMostTilt of the given up axis, z, that lies
+/// under a ceiling (scan_roof.h), and turns the scan so that it lies level. Refused with a sentence: no
+/// floor.
 Result<ScanLevel> levelOf(const ScanPatches& patches);
 inline constexpr double kMostTilt = 0.21;  ///< radians, 12 degrees
 

@@ -63,6 +63,7 @@ std::vector<FloorPoint> floorPoints(const LevelScan& scan) {
     // Cubes cut noise in two: samples without a patch are as good as their neighbours.
     if (patch != kNoPatch && std::abs(scan.flat.patches[patch].normal.z()) < 0.9) continue;
     if (std::abs(scan.samples[i].z()) > kFloorBand) continue;
+    if (!scan.roof.isIndoors(scan.samples[i].cast<double>())) continue;
     CubeMap::Cube at = cubeAt(scan.samples[i], kPatchSize);
     at.z() = 0;
     squareOf.push_back(squares.indexOf(at));
@@ -139,6 +140,7 @@ LevelScan plumbed(LevelScan scan, const Vec2& lean) {
   double weights = 0;
   for (const ScanPatch& patch : scan.flat.patches) {
     if (std::abs(patch.centre.z()) > kFloorBand || std::abs(patch.normal.z()) < 0.9) continue;
+    if (!scan.roof.isIndoors(patch.centre)) continue;
     const double weight = patch.size * patch.size;
     heights += weight * (level.levelFromScan * patch.centre).z();
     weights += weight;

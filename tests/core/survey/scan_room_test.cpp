@@ -217,6 +217,25 @@ TEST(ScanRoom, KeepsWallsPlumbOverAFallingFloor) {
   EXPECT_NEAR(*ceilingHeightAt(made->room, {3, 2}), 2.6, 0.010);
 }
 
+TEST(ScanRoom, TellsTheRoomFromAYardSeenThroughItsDoor) {
+  FakeScan fake = rectangleRoom(6.3, 5.4);
+  fake.noise = 0.010;
+  fake.holes = {{1, 0.4, 5.0, 0, 2.12}};
+  ScanGeometry scan = scanned(fake);
+  // More ground than the room has floor, lower than it, and a fence behind it.
+  std::mt19937 engine(4);
+  const auto rough = [&] { return 0.04f * (static_cast<float>(engine() % 1000) / 1000 - 0.5f); };
+  for (float x = -9; x < 18; x += 0.05f)
+    for (float y = -9; y < 15; y += 0.05f)
+      if (x < -0.2f || y < -0.2f || x > 6.5f || y > 5.6f) scan.points.emplace_back(x, y, rough() - 0.12f);
+  for (float y = -9; y < 15; y += 0.03f)
+    for (float z = -0.12f; z < 2.5f; z += 0.03f) scan.points.emplace_back(18 + rough(), y, z);
+  const auto made = recogniseRoom(scan, {});
+  ASSERT_TRUE(made) << made.error().sentence();
+  expectWalls(made->room, worldOutline(fake.outline));
+  EXPECT_NEAR(*ceilingHeightAt(made->room, {3, 2}), 2.6, 0.010);
+}
+
 TEST(ScanRoom, TakesTrianglesWhicheverWayTheyFace) {
   // A closed room of twelve large triangles, some inside out.
   ScanGeometry scan;
