@@ -340,6 +340,61 @@ void addNotes(CeilingFit& fit, std::span<const CeilingReading> readings, const M
   }
 }
 
+/// The models of which no reading says that they cannot be.
+std::vector<Model> agreeing(const Ring& floor, std::span<const CeilingReading> readings) {
+  std::vector<Model> models = modelsFor(floor, readings);
+  std::erase_if(models, [&](const Model& model) {
+    const int spare = static_cast<int>(readings.size()) - model.unknowns;
+    return spare > 0 && chiSquareTail(model.squares, spare) < kCeilingLevel;
+  });
+  return models;
+}
+
+/// A reading that alone keeps the others from lying in one plane.
+struct Outlier {
+  std::size_t reading = 0;
+  Model others;
+};
+
+std::optional<Outlier> outlierAmong(std::span<const CeilingReading> readings) {
+  std::optional<Outlier> found;
+  for (std::size_t i = 0; i < readings.size(); ++i) {
+    std::vector<CeilingReading> others(readings.begin(), readings.end());
+    others.erase(others.begin() + static_cast<std::ptrdiff_t>(i));
+    const std::vector<Model> models = agreeing({}, others);
+    const auto plane = std::find_if(models.begin(), models.end(), [&](const Model& model) {
+      return model.planes.size() == 1 && static_cast<int>(others.size()) > model.unknowns;
+    });
+    if (plane == models.end()) continue;
+    if (found) return std::nullopt;  // either of two may be wrong
+    found = Outlier{i, *plane};
+    found->others.planeOf.assign(readings.size(), 0);
+  }
+  return found;
+}
+
+double distanceFrom(const Ring& floor, const Vec2& p) {
+  double nearest = 1e300;
+  for (std::size_t i = 0; i < floor.size(); ++i) {
+    const Vec2 along = floor[(i + 1) % floor.size()] - floor[i];
+    const double share = std::clamp(along.dot(p - floor[i]) / along.squaredNorm(), 0.0, 1.0);
+    nearest = std::min(nearest, (floor[i] + share * along - p).norm());
+  }
+  return nearest;
+}
+
+void noteOutside(CeilingFit& fit, const Ring& floor, std::span<const CeilingReading> readings,
+                 const UnitSystem& units) {
+  constexpr double kBesideWall = 0.2;  // metres: where a wall is not known well, a reading may seem beyond it
+  if (floor.size() < 3) return;
+  for (const CeilingReading& reading : readings)
+    if (locate(floor, reading.position) == Location::Outside &&
+        distanceFrom(floor, reading.position) > kBesideWall)
+      fit.suspicious.push_back(
+          "The ceiling height at " + pointText(reading.position, units) +
+          " lies outside the walls. Its x runs along the first wall, its y into the room.");
+}
+
 }  // namespace
 
 CeilingFit fitCeiling(const Ring& floor, std::span<const CeilingReading> readings, const UnitSystem& units) {
@@ -352,20 +407,26 @@ CeilingFit fitCeiling(const Ring& floor, std::span<const CeilingReading> reading
     fit.notes.push_back("No ceiling height was read.");
     return fit;
   }
-  std::vector<Model> models = modelsFor(floor, readings);
-  std::erase_if(models, [&](const Model& model) {
-    const int spare = static_cast<int>(readings.size()) - model.unknowns;
-    return spare > 0 && chiSquareTail(model.squares, spare) < kCeilingLevel;
-  });
+  noteOutside(fit, floor, readings, units);
+  const std::vector<Model> models = agreeing(floor, readings);
   const auto best = std::min_element(models.begin(), models.end(),
                                      [](const Model& a, const Model& b) { return a.judged() < b.judged(); });
   const bool agrees = best != models.end();
-  const Model model = agrees ? *best : lowestEverywhere(readings);
+  const std::optional<Outlier> outlier = agrees ? std::nullopt : outlierAmong(readings);
+  const auto others = [&] { return outlier->others.planes[0].at(readings[outlier->reading].position); };
+  const bool isAbove = outlier && readings[outlier->reading].height > others();
+  const Model model = agrees ? *best : isAbove ? outlier->others : lowestEverywhere(readings);
   fit.shape = model.shape;
   fit.parts = partsOf(model, floor, poorest(readings));
   addResiduals(fit, readings, model, units);
   if (agrees) {
     addNotes(fit, readings, model, units);
+  } else if (outlier) {
+    const CeilingReading& odd = readings[outlier->reading];
+    fit.suspicious.push_back("The ceiling height at " + pointText(odd.position, units) + " was read as " +
+                             formatLength(odd.height, units) + ", and the others make it " +
+                             formatLength(others(), units) + ". Read it again. " +
+                             (isAbove ? "It was set aside here." : "Until then it is taken everywhere."));
   } else {
     fit.notes.push_back(
         readings.size() == 2

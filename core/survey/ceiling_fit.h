@@ -29,6 +29,8 @@ struct CeilingFit {
   std::vector<FigureResidual> residuals;  ///< in the order of the readings: plane - read
   double rms = 0;                         ///< of the residuals, metres
   std::vector<std::string> notes;  ///< one sentence each: what could not be decided, what to read again
+  std::vector<std::string>
+      suspicious;  ///< one sentence each: readings that do not fit the others or the floor
 };
 
 /// The simplest ceiling that the readings agree with, each to its instrument's accuracy and kUneven:
@@ -45,8 +47,9 @@ struct CeilingFit {
 /// is taken (Akaike 1974), so that a shape that needs more unknowns must explain more. Two readings that
 /// differ cannot tell a slope from a step: the lower one is taken everywhere, so that a swing is not planned
 /// under a ceiling that may not be there. Where nothing agrees, the lowest reading is taken everywhere and a
-/// note says so. `floor` gives the walls' directions and the parts' regions; it may be empty, then only one
-/// plane is tried.
+/// note says so; where all but one agree on one plane, that one is named, and passed over if it lies above
+/// them. `floor` gives the walls' directions and the parts' regions; it may be empty, then only one plane is
+/// tried.
 CeilingFit fitCeiling(const Ring& floor, std::span<const CeilingReading> readings, const UnitSystem& units);
 
 /// Plaster and boards are uneven by this: common practice, no source. Metres, one standard deviation.

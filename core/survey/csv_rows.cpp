@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "survey/csv_rows_text.h"
 #include "units/utf8.h"
 
 namespace baywright {
@@ -13,16 +14,15 @@ std::string at(int line) {
 }
 
 std::string_view trimmed(std::string_view text) {
-  const auto first = text.find_first_not_of(" \t\r");
+  const auto first = text.find_first_not_of(" \t");
   if (first == std::string_view::npos) return {};
-  return text.substr(first, text.find_last_not_of(" \t\r") - first + 1);
+  return text.substr(first, text.find_last_not_of(" \t") - first + 1);
 }
 
 Result<void> checkText(std::string_view line, int number) {
   while (!line.empty()) {
     const auto point = detail::firstCodePoint(line);
-    if (!point) return fail("The line is not UTF-8 text.", at(number), "Save the list as UTF-8.");
-    const bool isControl = point->code < 0x20 && point->code != '\t' && point->code != '\r';
+    const bool isControl = !point || (point->code < 0x20 && point->code != '\t');
     if (isControl)
       return fail("The line holds a control character, so this is no text file.", at(number),
                   "Choose a measuring list saved as CSV.");
@@ -49,7 +49,7 @@ class LineReader {
       : rest_(line), number_(number), separator_(separator) {}
 
   Result<CsvRow> row() {
-    CsvRow row{number_, {}};
+    CsvRow row{number_, {}, separator_};
     for (;;) {
       auto field = next();
       if (!field) return tl::unexpected(field.error());
@@ -99,10 +99,11 @@ class LineReader {
 
 }  // namespace
 
-Result<std::vector<CsvRow>> csvRows(std::string_view text) {
-  if (text.size() > kLargestTable)
+Result<std::vector<CsvRow>> csvRows(std::string_view bytes) {
+  if (bytes.size() > kLargestTable)
     return fail("The list is larger than a megabyte.", {}, "A measuring list has a line for each reading.");
-  if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);
+  const std::string decoded = detail::tableText(bytes);
+  std::string_view text = decoded;
   std::vector<CsvRow> rows;
   char separator = ',';
   for (int number = 1; !text.empty(); ++number) {
@@ -116,9 +117,9 @@ Result<std::vector<CsvRow>> csvRows(std::string_view text) {
       return fail("The list has more than " + std::to_string(kMostRows) + " rows.", at(number),
                   "Take out what is not read in this room.");
     if (rows.empty()) separator = separatorOf(content);
-    const std::string_view whole = line.ends_with('\r') ? line.substr(0, line.size() - 1) : line;
-    auto row = LineReader(whole, number, separator).row();
+    auto row = LineReader(line, number, separator).row();
     if (!row) return tl::unexpected(row.error());
+    if (std::ranges::all_of(row->fields, [](const std::string& field) { return field.empty(); })) continue;
     rows.push_back(std::move(*row));
   }
   return rows;

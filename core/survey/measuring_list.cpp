@@ -2,7 +2,6 @@
 #include "survey/measuring_list.h"
 
 #include <algorithm>
-#include <array>
 #include <cctype>
 #include <cmath>
 #include <map>
@@ -10,6 +9,8 @@
 #include "job/limits.h"
 #include "survey/adjustment.h"
 #include "survey/csv_rows.h"
+#include "survey/measuring_list_words.h"
+#include "survey/network.h"
 #include "units/angle_text.h"
 #include "units/length_text.h"
 #include "units/number_text.h"
@@ -17,53 +18,12 @@
 namespace baywright {
 namespace {
 
-enum class RowKind { Unit, Corners, Reading, Opening };
-
-struct KindName {
-  std::string_view name;
-  RowKind row;
-  MeasurementKind measurement = MeasurementKind::WallLength;
-  OpeningKind opening = OpeningKind::HingedDoor;
-};
-
-constexpr std::array kKinds = {
-    KindName{"unit", RowKind::Unit},
-    KindName{"corners", RowKind::Corners},
-    KindName{"wall", RowKind::Reading, MeasurementKind::WallLength},
-    KindName{"diagonal", RowKind::Reading, MeasurementKind::Diagonal},
-    KindName{"angle", RowKind::Reading, MeasurementKind::Angle},
-    KindName{"offset", RowKind::Reading, MeasurementKind::Offset},
-    KindName{"ceiling", RowKind::Reading, MeasurementKind::CeilingHeight},
-    KindName{"door", RowKind::Opening, {}, OpeningKind::HingedDoor},
-    KindName{"garage door", RowKind::Opening, {}, OpeningKind::SectionalDoor},
-    KindName{"window", RowKind::Opening, {}, OpeningKind::Window},
-    KindName{"passage", RowKind::Opening, {}, OpeningKind::Passage},
-};
-
-constexpr std::array<std::string_view, 10> kColumns = {"kind", "from",  "to",     "at",  "x",
-                                                       "y",    "value", "height", "how", "note"};
-
-struct InstrumentName {
-  std::string_view name;
-  Instrument how;
-};
-constexpr std::array kInstruments = {
-    InstrumentName{"tape", Instrument::Tape}, InstrumentName{"laser", Instrument::Laser},
-    InstrumentName{"drawing", Instrument::Drawing}, InstrumentName{"scan", Instrument::Scan},
-    InstrumentName{"guess", Instrument::Guess}};
-
-std::string lower(std::string_view text) {
-  std::string result(text);
-  for (char& c : result) c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-  return result;
-}
-
-template <class Table>
-std::string namesOf(const Table& table) {
-  std::string names;
-  for (const auto& entry : table) names += (names.empty() ? "" : ", ") + std::string(entry.name);
-  return names;
-}
+using detail::KindName;
+using detail::kInstruments;
+using detail::kKinds;
+using detail::lower;
+using detail::namesOf;
+using detail::RowKind;
 
 /// A row whose fields are asked for by column.
 class Row {
@@ -100,6 +60,14 @@ bool hasUnit(std::string_view text) {
   return text.find_first_not_of("0123456789.,+-/ ") != std::string_view::npos;
 }
 
+/// "7,200 m" or "7,200m", but no mm or cm.
+bool isMetres(std::string_view text) {
+  if (!text.ends_with('m')) return false;
+  text.remove_suffix(1);
+  const auto last = text.find_last_not_of(' ');
+  return last != std::string_view::npos && std::isdigit(static_cast<unsigned char>(text[last]));
+}
+
 class Reader {
  public:
   explicit Reader(std::optional<UnitSystem> asked) : asked_(std::move(asked)) {}
@@ -109,6 +77,8 @@ class Reader {
       return fail("The list is empty.", {},
                   "Its first line names the columns: kind,from,to,at,x,y,value,how.");
     if (const auto ok = readHeader(rows.front()); !ok) return tl::unexpected(ok.error());
+    // Whoever parts fields by semicolons keeps the comma for decimals.
+    hasDecimalCommas_ = rows.front().separator == ';';
     for (std::size_t i = 1; i < rows.size(); ++i)
       if (const auto ok = readUnit(Row(rows[i], columns_)); !ok) return tl::unexpected(ok.error());
     noteCommas(rows);
@@ -126,14 +96,14 @@ class Reader {
  private:
   Result<void> readHeader(const CsvRow& header) {
     for (std::size_t i = 0; i < header.fields.size(); ++i) {
-      const std::string name = lower(header.fields[i]);
       const std::string where = "line " + std::to_string(header.line) + ", field " + std::to_string(i + 1);
-      if (name.empty()) continue;
-      if (std::find(kColumns.begin(), kColumns.end(), name) == kColumns.end())
-        return fail("There is no column '" + header.fields[i].substr(0, 40) + "'.", where,
-                    "The columns are kind, from, to, at, x, y, value, height, how and note.");
-      if (!columns_.emplace(name, i).second)
-        return fail("The column '" + name + "' is named twice.", where, "Take one out.");
+      if (header.fields[i].empty()) continue;
+      const auto column = detail::columnNamed(header.fields[i]);
+      if (!column) return fail(column.error().what, where, column.error().next);
+      if (!columns_.emplace(column->name, i).second)
+        return fail("The column '" + column->name + "' is named twice.", where, "Take one out.");
+      if (column->unit.empty()) continue;
+      if (const auto ok = stateUnit(column->unit, where); !ok) return ok;
     }
     for (const char* needed : {"kind", "value"})
       if (!columns_.contains(needed))
@@ -144,17 +114,20 @@ class Reader {
 
   Result<void> readUnit(const Row& row) {
     if (lower(row.field("kind")) != "unit") return {};
-    const auto unit = unitNamed(row.field("value"));
+    return stateUnit(row.field("value"), row.where("value"));
+  }
+
+  Result<void> stateUnit(const std::string& word, const std::string& where) {
+    const auto unit = unitNamed(word);
     if (!unit)
-      return fail("There is no unit '" + row.field("value").substr(0, 40) + "'.", row.where("value"),
+      return fail("There is no unit '" + word.substr(0, 40) + "'.", where,
                   "Write m, cm, mm, ft, ft-in or in.");
     if (stated_ && *stated_ != *unit)
-      return fail("The list names two units.", row.where("value"),
-                  "Keep one, and write other units in figures.");
+      return fail("The list names two units.", where, "Keep one, and write other units in figures.");
     if (asked_ && asked_->length != *unit)
       return fail("The list says that its figures are in " + lower(unitName(*unit)) + ", not in " +
                       lower(unitName(asked_->length)) + ".",
-                  row.where("value"), "Take one of the two back.");
+                  where, "Take one of the two back.");
     stated_ = *unit;
     return {};
   }
@@ -219,6 +192,7 @@ class Reader {
     const auto value = isAngle ? angle(row) : length(row, "value");
     if (!value) return tl::unexpected(value.error());
     reading.value = *value;
+    if (const auto ok = checkSize(row, reading); !ok) return ok;
     if (isCeiling) {
       if (!limits::kCeilingHeight.contains(*value))
         return fail("A ceiling height of " + row.field("value") + " is not to be believed.",
@@ -227,7 +201,16 @@ class Reader {
       if (const auto ok = readPlace(row, reading); !ok) return ok;
     }
     list_.readings.push_back(reading);
+    lines_.push_back(row.where());
     return {};
+  }
+
+  Result<void> checkSize(const Row& row, const Measurement& reading) const {
+    const bool isLength =
+        reading.kind == MeasurementKind::WallLength || reading.kind == MeasurementKind::Diagonal;
+    if (!isLength || limits::kWallLength.contains(reading.value)) return {};
+    return fail("A length of " + row.field("value") + " is none that a room can have.", row.where("value"),
+                "It must lie between 10 mm and 3000 m. Does the figure have the right unit?");
   }
 
   Result<void> readPlace(const Row& row, Measurement& reading) {
@@ -295,14 +278,17 @@ class Reader {
     if (number > kMostSurveyCorners)
       return fail("There are at most " + std::to_string(kMostSurveyCorners) + " corners.", row.where(column),
                   "Bring a drawing or a scan of a room with more.");
-    corners_ = std::max(corners_, number);
+    if (number > corners_) {
+      corners_ = number;
+      lastCorner_ = row.where(column);
+    }
     return Id{static_cast<std::uint32_t>(number)};  // walls get the ids 1, 2, ...
   }
 
   Result<Instrument> instrument(const Row& row) const {
     const std::string text = lower(row.field("how"));
     if (text.empty()) return Instrument::Tape;
-    for (const InstrumentName& entry : kInstruments)
+    for (const detail::InstrumentName& entry : kInstruments)
       if (entry.name == text) return entry.how;
     return fail("There is no way to measure called '" + text.substr(0, 40) + "'.", row.where("how"),
                 "Write " + namesOf(kInstruments) + ".");
@@ -339,7 +325,9 @@ class Reader {
     if (stated_) units.length = *stated_;
     const std::string text = row.field(column);
     const bool hasComma = text.find(',') != std::string::npos;
-    if (hasComma && isAmbiguousComma(text) && !hasDecimalCommas_)
+    // No room has a wall of thousands of metres.
+    const bool isInMetres = hasUnit(text) ? isMetres(text) : units.length == LengthUnit::Metres;
+    if (hasComma && isAmbiguousComma(text) && !hasDecimalCommas_ && !isInMetres)
       return fail("'" + text.substr(0, 40) + "' could be meant in two ways.", row.where(column),
                   "Write it with a decimal point, and thousands without a mark.");
     units.decimal = hasComma ? ',' : '.';
@@ -355,6 +343,14 @@ class Reader {
     const int corners = std::max(corners_, statedCorners_);
     if (corners < 3)
       return fail("The list names fewer than three corners.", {}, "Add a row for each wall of the room.");
+    // Three walls of a rectangle are no triangle.
+    if (corners == 3 && statedCorners_ == 0)
+      return fail("The list names three corners only.", lastCorner_,
+                  "Add a row 'corners' that says how many the room has, as 4: the last wall was not read.");
+    if (statedCorners_ == 0 && static_cast<std::size_t>(corners) > 26 + list_.readings.size())
+      return fail("Corner " + cornerLetters(corners - 1) + " would be number " + std::to_string(corners) +
+                      " of a room of which so little was read.",
+                  lastCorner_, "Write one corner in a field: the wall from A to B is 'wall,A'.");
     if (statedCorners_ > 0 && corners_ > statedCorners_)
       return fail("The list says " + std::to_string(statedCorners_) + " corners but names corner " +
                       cornerLetters(corners_ - 1) + ".",
@@ -369,6 +365,9 @@ class Reader {
       reading.id = Id{++list_.lastId};
       if (reading.kind == MeasurementKind::Angle) nameSides(reading);
     }
+    for (std::size_t i = 0; i < list_.readings.size(); ++i)
+      if (const auto one = networkOf(list_.walls, std::span(&list_.readings[i], 1)); !one)
+        return fail(one.error().what, lines_[i], one.error().next);
     for (Opening& opening : list_.openings) opening.id = Id{++list_.lastId};
     if (asked_) list_.units = *asked_;
     if (stated_) list_.units.length = *stated_;
@@ -388,41 +387,14 @@ class Reader {
   std::optional<LengthUnit> stated_;
   std::map<std::string, std::size_t> columns_;
   MeasuringList list_;
+  std::vector<std::string> lines_;  ///< of each reading
+  std::string lastCorner_;          ///< where the last corner is named
   bool hasDecimalCommas_ = false;
   int corners_ = 0;
   int statedCorners_ = 0;
 };
 
 }  // namespace
-
-std::optional<LengthUnit> unitNamed(std::string_view name) {
-  static const std::map<std::string, LengthUnit> names = {{"m", LengthUnit::Metres},
-                                                          {"metre", LengthUnit::Metres},
-                                                          {"metres", LengthUnit::Metres},
-                                                          {"meter", LengthUnit::Metres},
-                                                          {"meters", LengthUnit::Metres},
-                                                          {"cm", LengthUnit::Centimetres},
-                                                          {"mm", LengthUnit::Millimetres},
-                                                          {"ft", LengthUnit::DecimalFeet},
-                                                          {"feet", LengthUnit::DecimalFeet},
-                                                          {"ft-in", LengthUnit::FeetInches},
-                                                          {"in", LengthUnit::Inches},
-                                                          {"inch", LengthUnit::Inches},
-                                                          {"inches", LengthUnit::Inches},
-                                                          {"centimetres", LengthUnit::Centimetres},
-                                                          {"centimeters", LengthUnit::Centimetres},
-                                                          {"millimetres", LengthUnit::Millimetres},
-                                                          {"millimeters", LengthUnit::Millimetres}};
-  const auto found = names.find(lower(name));
-  return found == names.end() ? std::nullopt : std::optional(found->second);
-}
-
-std::string cornerLetters(int corner) {
-  std::string letters;
-  for (int rest = corner + 1; rest > 0; rest = (rest - 1) / 26)
-    letters.insert(letters.begin(), static_cast<char>('A' + (rest - 1) % 26));
-  return letters;
-}
 
 bool looksLikeMeasuringList(std::string_view text) {
   // The header is near the top, after remarks at most.
@@ -431,7 +403,7 @@ bool looksLikeMeasuringList(std::string_view text) {
   if (!rows || rows->empty()) return false;
   const auto& header = rows->front().fields;
   return std::any_of(header.begin(), header.end(),
-                     [](const std::string& name) { return lower(name) == "kind"; });
+                     [](const std::string& name) { return detail::lower(name) == "kind"; });
 }
 
 Result<MeasuringList> readMeasuringList(std::string_view text, std::optional<UnitSystem> asked) {

@@ -31,6 +31,9 @@ std::string kindWord(OpeningKind kind) {
   return "Passage";
 }
 
+/// Square metres. Less is no floor but walls that lie on each other.
+constexpr double kSmallestFloor = 0.5;
+
 class Recogniser {
  public:
   explicit Recogniser(const MeasuringList& list) : list_(list) { made_.measurements = list.readings; }
@@ -47,16 +50,19 @@ class Recogniser {
     auto network = networkOf(list_.walls, made_.measurements);
     if (!network) return tl::unexpected(network.error());
     auto adjustment = adjust(*network);
-    if (!adjustment) return tl::unexpected(adjustment.error());
+    if (!adjustment) return tl::unexpected(withAllWalls(adjustment.error()));
     if (setAside(*network, *adjustment)) {
       network = networkOf(list_.walls, made_.measurements);
       if (network) adjustment = adjust(*network);
-      if (!adjustment) return tl::unexpected(adjustment.error());
+      if (!adjustment) return tl::unexpected(withAllWalls(adjustment.error()));
     }
     const Ring ring = adjustment->ring();
     if (!selfCrossings({ring, {}}).empty() || signedArea(ring) <= 0)
-      return fail("The walls that were read cross each other.", "readings",
+      return fail("The walls that were read cross each other." + suspicions(), "readings",
                   "Check their order: letters run counter-clockwise, with the wall at your right hand.");
+    if (signedArea(ring) < kSmallestFloor)
+      return fail("The walls that were read enclose no floor." + suspicions(), "readings",
+                  "Look for a wall that is too long, or one that was left out.");
     made_.room.walls = list_.walls;
     made_.room = adjustedRoom(std::move(made_.room), *adjustment);
     for (const AdjustedReading& reading : adjustment->readings)
@@ -70,6 +76,19 @@ class Recogniser {
     if (const auto advice = adviseReading(*network, *adjustment, usualInstrument(), list_.units))
       made_.notes.push_back(advice->sentence);
     return {};
+  }
+
+  std::string suspicions() const {
+    std::string text;
+    for (const std::string& sentence : made_.suspicious) text += " " + sentence;
+    return text;
+  }
+
+  /// A list that leaves out the last walls looks like one of a room with fewer.
+  Problem withAllWalls(Problem problem) const {
+    problem.next += std::string(problem.next.empty() ? "" : " ") + "If the room has walls beyond wall " +
+                    list_.walls.back().name + ", add a row 'corners' that says how many.";
+    return problem;
   }
 
   /// True when some reading is out now.
@@ -117,6 +136,7 @@ class Recogniser {
     }
     made_.residuals.insert(made_.residuals.end(), fit.residuals.begin(), fit.residuals.end());
     made_.notes.insert(made_.notes.end(), fit.notes.begin(), fit.notes.end());
+    made_.suspicious.insert(made_.suspicious.end(), fit.suspicious.begin(), fit.suspicious.end());
   }
 
   void addOpening(Opening opening) {

@@ -122,6 +122,27 @@ TEST(CeilingFit, TakesTheLowerOfTwoThatDiffer) {
   EXPECT_TRUE(hasNote(fit, "cannot tell a slope from a step"));
 }
 
+TEST(CeilingFit, NamesTheOneReadingThatIsMisread) {
+  // Digits swapped: 2.04 for 2.40. The ceiling stays on the safe side until it is read again.
+  const CeilingFit low = fitted({{0, 0, 2.40}, {6, 0, 2.403}, {6, 4, 2.04}, {0, 4, 2.40}});
+  ASSERT_EQ(low.suspicious.size(), 1u);
+  EXPECT_NE(low.suspicious[0].find("2.040 m"), std::string::npos) << low.suspicious[0];
+  EXPECT_NEAR(heightAt(low, {1, 1}), 2.04, 1e-9);
+  // A whole metre too high over a slope: the others are taken.
+  const CeilingFit high =
+      fitted({{0, 0, 2.4}, {6, 0, 2.4}, {6, 4, 2.8}, {0, 4, 2.8}, {3, 2, 3.6}, {2, 1, 2.5}, {4, 3, 2.7}});
+  ASSERT_EQ(high.suspicious.size(), 1u);
+  EXPECT_NE(high.suspicious[0].find("set aside"), std::string::npos) << high.suspicious[0];
+  EXPECT_NEAR(heightAt(high, {3, 2}), 2.6, 0.002);
+  // Two pairs say nothing of which is right.
+  EXPECT_TRUE(fitted({{0, 0, 2.4}, {6, 0, 2.1}, {6, 4, 2.4}, {0, 4, 2.1}}).suspicious.empty());
+}
+
+TEST(CeilingFit, DoubtsReadingsOutsideTheWalls) {
+  EXPECT_TRUE(fitted({{6.05, 4, 2.4}}).suspicious.empty());
+  ASSERT_EQ(fitted({{2, 9, 2.4}}).suspicious.size(), 1u);
+}
+
 TEST(CeilingFit, SaysWhenOnlyOneReadingMakesASecondPart) {
   const CeilingFit fit = fitted({{1, 1, 2.4}, {5, 1, 2.401}, {3, 2, 2.4}, {1, 3, 2.399}, {5.8, 3.8, 2.04}});
   EXPECT_TRUE(hasNote(fit, "Read it again")) << fit.notes.size();

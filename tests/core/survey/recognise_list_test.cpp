@@ -100,6 +100,15 @@ TEST(RecogniseList, RefusesWallsThatCannotBeAFloor) {
   }
 }
 
+TEST(RecogniseList, RefusesWallsThatLieOnEachOther) {
+  const auto list = readMeasuringList("kind,from,value\nunit,,m\nwall,A,6\nwall,B,1\nwall,C,2\nwall,D,14\n");
+  ASSERT_TRUE(list);
+  const auto room = recogniseList(*list);
+  ASSERT_FALSE(room);
+  EXPECT_NE(room.error().sentence().find("wall D was read as 14.000 m"), std::string::npos)
+      << room.error().sentence();
+}
+
 TEST(TakeRoom, MakesAValidJobWithNewIds) {
   const RecognisedRoom made = recognised(kGood);
   Job job = starterJob();
