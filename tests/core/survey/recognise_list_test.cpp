@@ -4,10 +4,13 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <fstream>
+#include <iterator>
 
 #include "job/find.h"
 #include "job/room_geometry.h"
 #include "job/validate.h"
+#include "survey/measuring_list_words.h"
 #include "survey/take_room.h"
 
 namespace baywright {
@@ -107,6 +110,22 @@ TEST(RecogniseList, RefusesWallsThatLieOnEachOther) {
   ASSERT_FALSE(room);
   EXPECT_NE(room.error().sentence().find("wall D was read as 14.000 m"), std::string::npos)
       << room.error().sentence();
+}
+
+TEST(RecogniseList, MakesARoomOfTheHelpPagesList) {
+  std::ifstream in(std::string(BAYWRIGHT_RESOURCES) + "/help/measuring-list.md");
+  const std::string page{std::istreambuf_iterator<char>(in), {}};
+  const auto begin = page.find("```\n") + 4;
+  const RecognisedRoom made = recognised(page.substr(begin, page.find("```", begin) - begin));
+  EXPECT_EQ(made.room.walls.size(), 4u);
+  EXPECT_EQ(made.room.openings.size(), 3u);
+  EXPECT_TRUE(made.suspicious.empty() && made.skipped.empty());
+  EXPECT_NEAR(*ceilingHeightAt(made.room, {3, 2}), 2.41, 0.005);
+  // Every kind and column that a list may have is on the page.
+  for (const auto& kind : detail::kKinds)
+    EXPECT_NE(page.find(std::string(kind.name)), std::string::npos) << kind.name;
+  for (const auto& column : detail::kColumns)
+    EXPECT_NE(page.find(std::string(column)), std::string::npos) << column;
 }
 
 TEST(TakeRoom, MakesAValidJobWithNewIds) {
