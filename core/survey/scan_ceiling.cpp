@@ -7,6 +7,7 @@
 #include <cmath>
 #include <map>
 
+#include "survey/scan_ceiling_regions.h"
 #include "survey/scan_cube_map.h"
 
 namespace baywright {
@@ -18,8 +19,6 @@ constexpr double kColumn = 0.20;        ///< metres: columns of the plan in whic
 constexpr double kOnPlane = 0.06;       ///< metres
 constexpr double kLeastPart = 0.6;      ///< square metres
 constexpr double kLeastShare = 0.03;    ///< of the floor
-constexpr double kSnap = 0.15;          ///< metres to a wall or a face that a region's edge goes to
-constexpr double kBelow = 0.10;         ///< metres that a plane may hang below another's seen place
 constexpr std::size_t kMostPlanes = 8;
 constexpr std::size_t kMostTries = 300;
 
@@ -200,28 +199,6 @@ Extent extentOf(const std::vector<Candidate>& on, const Vec2& axis) {
   return extent;
 }
 
-/// To the nearest upright surface that runs across the axis.
-double snapped(double place, const Vec2& axis, const std::vector<ScanLine>& lines) {
-  double best = place;
-  double nearest = kSnap;
-  for (const ScanLine& line : lines) {
-    const double facing = line.normal.dot(axis);
-    if (std::abs(facing) < 0.998) continue;
-    const double at = line.offset / facing;
-    if (std::abs(at - place) >= nearest) continue;
-    nearest = std::abs(at - place);
-    best = at;
-  }
-  return best;
-}
-
-bool hangsBelowOthers(const CeilingPlane& plane, const std::vector<Candidate>& all) {
-  double below = 0;
-  for (const Candidate& c : all)
-    if (plane.at(flat(c.place)) < c.place.z() - kBelow) below += c.area;
-  return below > kLeastPart;
-}
-
 void level(CeilingPlane& plane, const std::array<Vec2, 2>& axes, const std::vector<Candidate>& on) {
   double fall = 0;
   Vec2 middle = Vec2::Zero();
@@ -235,7 +212,29 @@ void level(CeilingPlane& plane, const std::array<Vec2, 2>& axes, const std::vect
   if (fall <= kLevelFall) plane.slope.setZero();
 }
 
+std::vector<CeilingSpot> spotsOn(const std::vector<CeilingPlane>& planes,
+                                 const std::vector<Candidate>& candidates) {
+  std::vector<CeilingSpot> spots;
+  for (const Candidate& c : candidates) {
+    CeilingSpot spot{flat(c.place), c.area, -1};
+    double nearest = kOnPlane;
+    for (std::size_t p = 0; p < planes.size(); ++p)
+      if (const double distance = std::abs(distanceTo(planes[p], c.place)); distance < nearest) {
+        nearest = distance;
+        spot.plane = static_cast<int>(p);
+      }
+    spots.push_back(spot);
+  }
+  return spots;
+}
+
 }  // namespace
+
+bool CeilingPlane::covers(const Vec2& p) const {
+  if (!isPartial) return true;
+  return std::any_of(regions.begin(), regions.end(),
+                     [&](const Ring& region) { return locate(region, p) != Location::Outside; });
+}
 
 std::vector<CeilingPlane> ceilingOf(const LevelScan& scan, const ScanOutline& outline,
                                     const std::vector<ScanLine>& lines) {
@@ -268,18 +267,11 @@ std::vector<CeilingPlane> ceilingOf(const LevelScan& scan, const ScanOutline& ou
     level(*best, axes, on);
     best->area = 0;
     for (const Candidate& c : on) best->area += c.area;
-    if (hangsBelowOthers(*best, all)) {
-      const double s0 = snapped(along.low, axes[0], lines);
-      const double s1 = snapped(along.high, axes[0], lines);
-      const double t0 = snapped(across.low, axes[1], lines);
-      const double t1 = snapped(across.high, axes[1], lines);
-      for (const auto& [s, t] : {std::pair(s0, t0), std::pair(s1, t0), std::pair(s1, t1), std::pair(s0, t1)})
-        best->region.push_back(s * axes[0] + t * axes[1]);
-    }
     planes.push_back(std::move(*best));
   }
   std::stable_sort(planes.begin(), planes.end(),
                    [](const CeilingPlane& a, const CeilingPlane& b) { return a.area > b.area; });
+  giveRegions(planes, spotsOn(planes, all), outline, lines);
   return planes;
 }
 

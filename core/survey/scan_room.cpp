@@ -7,7 +7,6 @@
 #include <cstdio>
 #include <map>
 
-#include "geometry/polygon_sets.h"
 #include "geometry/polygon_validity.h"
 #include "job/enum_names.h"
 #include "survey/scan_ceiling.h"
@@ -179,32 +178,24 @@ class Builder {
     }
   }
 
-  Ring worldRegion(const Ring& region) const {
-    const auto within = intersectionOf({Polygon{region, {}}}, {Polygon{found_.outline.corners, {}}});
-    Ring best;
-    if (within)
-      for (const Polygon& piece : *within)
-        if (best.empty() || signedArea(piece.outer) > signedArea(best)) best = piece.outer;
-    for (Vec2& p : best) p = move_(p);
-    return best;
+  void ceilingPart(const CeilingPlane& plane, const Ring& region) {
+    CeilingPart part;
+    for (const Vec2& p : region) part.region.push_back(move_(p));
+    part.id = takeId();
+    const std::string kind = plane.slope.isZero() ? "Ceiling" : "Sloped ceiling";
+    part.name =
+        made_.room.ceiling.empty() ? kind : kind + " " + std::to_string(made_.room.ceiling.size() + 1);
+    part.anchor = move_(plane.anchor);
+    part.height = {plane.height, Instrument::Scan, true};
+    part.slope = move_.turned(plane.slope);
+    made_.residuals.push_back({part.name + " against the scan", plane.rms, 0});
+    made_.room.ceiling.push_back(std::move(part));
   }
 
   void ceiling() {
     for (const CeilingPlane& plane : found_.ceiling) {
-      CeilingPart part;
-      if (!plane.region.empty()) {
-        part.region = worldRegion(plane.region);
-        if (part.region.size() < 3) continue;
-      }
-      part.id = takeId();
-      const std::string kind = plane.slope.isZero() ? "Ceiling" : "Sloped ceiling";
-      part.name =
-          made_.room.ceiling.empty() ? kind : kind + " " + std::to_string(made_.room.ceiling.size() + 1);
-      part.anchor = move_(plane.anchor);
-      part.height = {plane.height, Instrument::Scan, true};
-      part.slope = move_.turned(plane.slope);
-      made_.residuals.push_back({part.name + " against the scan", plane.rms, 0});
-      made_.room.ceiling.push_back(std::move(part));
+      if (!plane.isPartial) ceilingPart(plane, {});
+      for (const Ring& region : plane.regions) ceilingPart(plane, region);
     }
     if (!made_.room.ceiling.empty()) return;
     CeilingPart part;

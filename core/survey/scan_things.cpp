@@ -36,9 +36,22 @@ class Sorter {
   double ceilingAt(const Vec2& p) const {
     double lowest = std::numeric_limits<double>::infinity();
     for (const CeilingPlane& plane : ceiling_)
-      if (plane.region.empty() || locate(plane.region, p) != Location::Outside)
-        lowest = std::min(lowest, plane.at(p));
+      if (plane.covers(p)) lowest = std::min(lowest, plane.at(p));
     return std::isfinite(lowest) ? lowest : scan_.ceiling;
+  }
+
+  /// Between a lower and a higher part of the ceiling, where they meet.
+  bool isOnStep(const Vec3& p) const {
+    if (ceiling_.size() < 2 || p.z() < RoofMap::kLeastHeadroom) return false;
+    double low = std::numeric_limits<double>::infinity();
+    double high = -low;
+    for (const double dx : {-near_, 0.0, near_})
+      for (const double dy : {-near_, 0.0, near_}) {
+        const double top = ceilingAt(flat(p) + Vec2(dx, dy));
+        low = std::min(low, top);
+        high = std::max(high, top);
+      }
+    return p.z() > low - near_ && p.z() < high + near_;
   }
 
   double wallDistance(const Vec2& p) const { return closestOnBoundary({outline_.corners, {}}, p).distance; }
@@ -75,7 +88,7 @@ class Sorter {
       return;
     }
     const double top = ceilingAt(onPlan);
-    if (std::abs(p.z()) <= near_ || std::abs(p.z() - top) <= near_)
+    if (std::abs(p.z()) <= near_ || std::abs(p.z() - top) <= near_ || isOnStep(p))
       ++things_.surface;
     else if (p.z() < 0 || p.z() > top)
       ++things_.outside;

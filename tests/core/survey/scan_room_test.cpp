@@ -104,6 +104,23 @@ TEST_P(ScanRoomNoise, FindsAStepInTheCeiling) {
   EXPECT_NEAR(*ceilingHeightAt(made.room, {1.85, 1}), 2.8, 0.010);
   EXPECT_NEAR(*ceilingHeightAt(made.room, {1, 5}), 2.3, 0.010);
   EXPECT_NEAR(*ceilingHeightAt(made.room, {7, 0.2}), 2.8, 0.010);
+  EXPECT_EQ(made.room.fixtures.size(), fake.things.size());  // the face of the step is no beam
+}
+
+TEST_P(ScanRoomNoise, FindsAHigherPartThatALowerOneSurrounds) {
+  FakeScan fake = rectangleRoom(6.2, 5.1);
+  fake.noise = GetParam();
+  fake.yaw = 0.4;
+  fake.ceiling = [](const Vec2& p) {
+    return p.x() > 1 && p.x() < 5.2 && p.y() > 0.9 && p.y() < 4.2 ? 2.74 : 2.41;
+  };
+  const auto made = recognised(fake);
+  expectWalls(made.room, worldOutline(fake.outline));
+  // The faces of the steps across y were not scanned: where those are is known to a few centimetres.
+  for (const Vec2& p : {Vec2(0.5, 2.5), Vec2(0.92, 2.5), Vec2(1.08, 2.5), Vec2(3, 0.75), Vec2(3, 1.05),
+                        Vec2(5.1, 4.0), Vec2(5.8, 4.8), Vec2(3, 2.5)})
+    EXPECT_NEAR(*ceilingHeightAt(made.room, p), fake.ceiling(p), 0.010) << p.transpose();
+  EXPECT_TRUE(made.room.fixtures.empty());  // the faces of the steps are no beams
 }
 
 TEST_P(ScanRoomNoise, FindsARidge) {
