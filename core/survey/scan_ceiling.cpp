@@ -271,7 +271,7 @@ std::vector<CeilingPlane> ceilingOf(const LevelScan& scan, const ScanOutline& ou
   }
   std::stable_sort(planes.begin(), planes.end(),
                    [](const CeilingPlane& a, const CeilingPlane& b) { return a.area > b.area; });
-  giveRegions(planes, spotsOn(planes, all), outline, lines);
+  giveRegions(planes, spotsOn(planes, all), scan, outline, lines);
   return planes;
 }
 

@@ -2,16 +2,19 @@
 #include "survey/scan_ceiling_regions.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
+#include <optional>
 
 #include "geometry/polygon_sets.h"
+#include "survey/scan_cube_map.h"
 #include "survey/scan_faces.h"
 
 namespace baywright {
 namespace {
 
 constexpr double kSnap = 0.15;         ///< metres to a face or wall that the end of a plane goes to
+constexpr double kOnPlane = 0.03;      ///< metres from a plane that tell where it ends
+constexpr double kEndBin = 0.02;       ///< metres
 constexpr double kSameLine = 0.05;     ///< metres between two lines that are one
 constexpr double kParallel = 0.998;    ///< cosine of 3.6 degrees
 constexpr double kLeastCrease = 0.05;  ///< difference of slopes below which planes meet nowhere in particular
@@ -24,6 +27,54 @@ constexpr std::size_t kMostDividers = 44;
 /// Bands of height, as ScanLine::seen has them, in which the face of a step is seen, and a wall besides.
 constexpr std::uint32_t kStepBands = 0b111u << (kSeenBands - 3);
 constexpr std::uint32_t kWallBands = 0b111110u;
+
+/// Places on each plane: samples close to it, in or beside the squares of its spots.
+std::vector<std::vector<Vec2>> placesOn(const std::vector<CeilingPlane>& planes,
+                                        const std::vector<CeilingSpot>& spots, const LevelScan& scan) {
+  const auto squareAt = [](const Vec2& p) { return cubeAt(raised(p, 0).cast<float>(), kPatchSize); };
+  CubeMap squares;
+  std::vector<std::uint32_t> owners;  // a bit a plane
+  for (const CeilingSpot& spot : spots) {
+    if (spot.plane < 0) continue;
+    for (int n = 0; n < 9; ++n) {
+      const auto square = squares.indexOf(squareAt(spot.place) + CubeMap::Cube(n % 3 - 1, n / 3 - 1, 0));
+      if (square == owners.size()) owners.push_back(0);
+      owners[square] |= 1u << spot.plane;
+    }
+  }
+  std::vector<std::vector<Vec2>> places(planes.size());
+  for (const Eigen::Vector3f& sample : scan.samples) {
+    const Vec3 p = sample.cast<double>();
+    if (p.z() < RoofMap::kLeastHeadroom) continue;
+    const auto square = squares.existing(squareAt(flat(p)));
+    if (!square) continue;
+    for (std::size_t plane = 0; plane < planes.size(); ++plane)
+      if ((owners[*square] >> plane & 1) && std::abs(p.z() - planes[plane].at(flat(p))) < kOnPlane)
+        places[plane].push_back(flat(p));
+  }
+  return places;
+}
+
+/// Along an axis, where places become half as dense as they usually are.
+std::optional<std::pair<double, double>> endsAlong(const Vec2& axis, const std::vector<Vec2>& places) {
+  if (places.empty()) return std::nullopt;
+  double low = axis.dot(places[0]);
+  double high = low;
+  for (const Vec2& p : places) {
+    low = std::min(low, axis.dot(p));
+    high = std::max(high, axis.dot(p));
+  }
+  std::vector<double> counts(static_cast<std::size_t>((high - low) / kEndBin) + 1, 0);
+  for (const Vec2& p : places) counts[static_cast<std::size_t>((axis.dot(p) - low) / kEndBin)] += 1;
+  auto sorted = counts;
+  const auto middle = sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2);
+  std::nth_element(sorted.begin(), middle, sorted.end());
+  std::size_t first = 0;
+  std::size_t last = counts.size() - 1;
+  while (first < last && counts[first] < 0.5 * *middle) ++first;
+  while (last > first && counts[last] < 0.5 * *middle) --last;
+  return std::pair(low + kEndBin * static_cast<double>(first), low + kEndBin * static_cast<double>(last + 1));
+}
 
 class Dividers {
  public:
@@ -56,33 +107,15 @@ class Dividers {
       }
   }
 
-  /// Where the spots of each plane end along the walls, or the face or wall near there.
-  void addEnds(std::size_t planes, const std::vector<CeilingSpot>& spots,
-               const std::vector<ScanLine>& lines) {
+  /// Where each plane ends along the walls, or the face or wall near there.
+  void addEnds(const std::vector<std::vector<Vec2>>& places, const std::vector<ScanLine>& lines) {
     const Vec2 along = longestSide();
-    for (std::size_t plane = 0; plane < planes; ++plane)
-      for (const Vec2& axis : {along, leftOf(along)}) {
-        std::vector<std::pair<double, double>> places;
-        double all = 0;
-        for (const CeilingSpot& spot : spots) {
-          if (spot.plane != static_cast<int>(plane)) continue;
-          places.emplace_back(axis.dot(spot.place), spot.area);
-          all += spot.area;
+    for (const std::vector<Vec2>& own : places)
+      for (const Vec2& axis : {along, leftOf(along)})
+        if (const auto ends = endsAlong(axis, own)) {
+          addAcross(axis, ends->first, lines);
+          addAcross(axis, ends->second, lines);
         }
-        if (places.empty()) continue;
-        std::sort(places.begin(), places.end());
-        double low = places.front().first;
-        double high = places.back().first;
-        double sum = 0;
-        for (const auto& [place, area] : places) {  // of the middle 98 %
-          if (sum < 0.01 * all) low = place;
-          if (sum < 0.99 * all) high = place;
-          sum += area;
-        }
-        constexpr double kHalfSpot = kPatchSize / 2;
-        addAcross(axis, low - kHalfSpot, lines);
-        addAcross(axis, high + kHalfSpot, lines);
-      }
   }
 
   const std::vector<ScanLine>& lines() const { return lines_; }
@@ -222,12 +255,12 @@ void addSimple(const Polygon& polygon, std::vector<Ring>& rings, int depth = 0) 
 }  // namespace
 
 void giveRegions(std::vector<CeilingPlane>& planes, const std::vector<CeilingSpot>& spots,
-                 const ScanOutline& outline, const std::vector<ScanLine>& lines) {
+                 const LevelScan& scan, const ScanOutline& outline, const std::vector<ScanLine>& lines) {
   if (planes.size() < 2) return;
   Dividers dividers(outline);
   dividers.addSteps(lines);
   dividers.addCreases(planes);
-  dividers.addEnds(planes.size(), spots, lines);
+  dividers.addEnds(placesOn(planes, spots, scan), lines);
   Vec2 low = outline.corners[0];
   Vec2 high = low;
   for (const Vec2& corner : outline.corners) {
