@@ -5,6 +5,7 @@
 
 #include "job/edit.h"
 #include "job/find.h"
+#include "survey/ceiling_fit_job.h"
 #include "survey/network.h"
 #include "units/angle_text.h"
 #include "units/length_text.h"
@@ -40,18 +41,28 @@ MeasurementsModel::MeasurementsModel(Document& document, QObject* parent)
 
 void MeasurementsModel::jobChanged() {
   const Job& job = document_.job();
-  if (job.measurements != adjustedReadings_ || job.room.walls != adjustedWalls_) {
-    adjustedReadings_ = job.measurements;
-    adjustedWalls_ = job.room.walls;
-    adjustment_.reset();
-    if (std::ranges::any_of(job.measurements, isOfTheFloor)) adjustment_ = adjust(job.room, job.measurements);
-  }
+  if (job.measurements != adjustedReadings_ || job.room.walls != adjustedWalls_ ||
+      job.units != adjustedUnits_)
+    fitAgain();
   std::erase_if(asked_, [&](const Asked& asked) {
     const auto isGone = [&](Id corner) { return corner && !findById(job.room.walls, corner); };
     const Measurement& m = asked.reading;
     return isGone(m.from) || isGone(m.to) || isGone(m.at);
   });
   refreshRows();
+}
+
+void MeasurementsModel::fitAgain() {
+  const Job& job = document_.job();
+  adjustedReadings_ = job.measurements;
+  adjustedWalls_ = job.room.walls;
+  adjustedUnits_ = job.units;
+  adjustment_.reset();
+  ceiling_.reset();
+  if (std::ranges::any_of(job.measurements, isOfTheFloor)) adjustment_ = adjust(job.room, job.measurements);
+  const Room room = adjustment_ && *adjustment_ ? adjustedRoom(job.room, **adjustment_) : job.room;
+  heights_ = ceilingReadings(room, job.measurements);
+  if (!heights_.empty()) ceiling_ = fitCeiling(room, job.measurements, job.units);
 }
 
 std::vector<Measurement> MeasurementsModel::rowsNow() const {
@@ -153,6 +164,14 @@ const AdjustedReading* MeasurementsModel::adjusted(Id reading) const {
   return nullptr;
 }
 
+const FigureResidual* MeasurementsModel::ceilingResidual(Id reading) const {
+  if (!reading || !ceiling_) return nullptr;
+  for (std::size_t i = 0; i < heights_.size(); ++i) {
+    if (heights_[i].reading == reading) return &ceiling_->residuals[i];
+  }
+  return nullptr;
+}
+
 int MeasurementsModel::rowCount(const QModelIndex& parent) const {
   return parent.isValid() ? 0 : static_cast<int>(rows_.size());
 }
@@ -219,6 +238,8 @@ QVariant MeasurementsModel::text(const Measurement& m, int column) const {
     case By:
       return instrumentWords().value(static_cast<int>(m.how));
     case OffBy:
+      if (const FigureResidual* off = ceilingResidual(m.id))
+        return QString::fromStdString(formatLengthSigned(off->residual, units));
       if (!fit) return {};
       return QString::fromStdString(fit->kind == ObservationKind::Angle
                                         ? formatAngle(fit->residual, units)

@@ -7,6 +7,7 @@
 
 #include "editing/document.h"
 #include "survey/adjustment.h"
+#include "survey/ceiling_fit.h"
 
 namespace baywright {
 
@@ -34,6 +35,8 @@ class MeasurementsModel : public QAbstractTableModel {
   QModelIndex indexOf(Id reading) const;
   /// Nothing while there are no readings of the floor.
   const std::optional<Result<SurveyAdjustment>>& adjustment() const { return adjustment_; }
+  /// Through the ceiling heights over the walls as adjusted; nothing while there are none.
+  const std::optional<CeilingFit>& ceiling() const { return ceiling_; }
 
   int rowCount(const QModelIndex& parent = {}) const override;
   int columnCount(const QModelIndex& parent = {}) const override;
@@ -56,6 +59,8 @@ class MeasurementsModel : public QAbstractTableModel {
   std::vector<Measurement> rowsNow() const;
   const Measurement& row(const QModelIndex& index) const;
   const AdjustedReading* adjusted(Id reading) const;
+  const FigureResidual* ceilingResidual(Id reading) const;
+  void fitAgain();
   QVariant text(const Measurement& reading, int column) const;
   QString valueText(const Measurement& reading) const;
   QString nameOf(const Measurement& reading) const;
@@ -67,7 +72,10 @@ class MeasurementsModel : public QAbstractTableModel {
   std::vector<Measurement> rows_;
   std::vector<Wall> adjustedWalls_;  ///< what adjustment_ was made from
   std::vector<Measurement> adjustedReadings_;
+  UnitSystem adjustedUnits_;
   std::optional<Result<SurveyAdjustment>> adjustment_;
+  std::optional<CeilingFit> ceiling_;
+  std::vector<CeilingReading> heights_;  ///< in the order of ceiling_->residuals
 };
 
 /// "tape", "laser", ... in the order of Instrument.

@@ -5,6 +5,7 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
+#include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
 #include <QShortcut>
@@ -14,6 +15,7 @@
 
 #include "painting/theme.h"
 #include "survey/advice.h"
+#include "survey/ceiling_fit_job.h"
 #include "survey/survey_check.h"
 #include "units/angle_text.h"
 #include "units/length_text.h"
@@ -38,6 +40,18 @@ class InstrumentDelegate : public QStyledItemDelegate {
     model->setData(index, static_cast<QComboBox*>(editor)->currentIndex(), Qt::EditRole);
   }
 };
+
+/// Beside the kinds of MeasurementKind: a ceiling height that no corner names.
+constexpr int kCeilingAtPoint = 100;
+
+QLineEdit* placeField(const QString& axis, const QString& help) {
+  auto* field = new QLineEdit;
+  field->setPlaceholderText(axis);
+  field->setAccessibleName(axis);
+  field->setToolTip(help);
+  field->setMaximumWidth(field->fontMetrics().averageCharWidth() * 12);
+  return field;
+}
 
 QLabel* wrapped() {
   auto* label = new QLabel;
@@ -112,6 +126,7 @@ QWidget* MeasurementsPanel::makeBar() {
   kind_->addItem(tr("Angle at corner"), static_cast<int>(MeasurementKind::Angle));
   kind_->addItem(tr("Offset from wall"), static_cast<int>(MeasurementKind::Offset));
   kind_->addItem(tr("Ceiling at corner"), static_cast<int>(MeasurementKind::CeilingHeight));
+  kind_->addItem(tr("Ceiling at point"), kCeilingAtPoint);
   first_ = new QComboBox;
   first_->setObjectName(QStringLiteral("firstCorner"));
   first_->setAccessibleName(tr("First corner"));
@@ -119,6 +134,10 @@ QWidget* MeasurementsPanel::makeBar() {
   second_ = new QComboBox;
   second_->setObjectName(QStringLiteral("secondCorner"));
   second_->setAccessibleName(tr("Second corner"));
+  x_ = placeField(tr("x"), tr("To the right on the plan, as the status line shows it under the pointer."));
+  x_->setObjectName(QStringLiteral("pointX"));
+  y_ = placeField(tr("y"), tr("Upward on the plan, as the status line shows it under the pointer."));
+  y_->setObjectName(QStringLiteral("pointY"));
   add_ = new QPushButton(tr("A&dd"));
   add_->setObjectName(QStringLiteral("addReading"));
   instrument_ = new QComboBox;
@@ -128,14 +147,15 @@ QWidget* MeasurementsPanel::makeBar() {
   remove_ = new QPushButton(tr("&Remove"));
   remove_->setObjectName(QStringLiteral("removeReading"));
   remove_->setEnabled(false);
-  adjust_ = new QPushButton(tr("Ad&just the walls"));
-  adjust_->setObjectName(QStringLiteral("adjustWalls"));
+  adjust_ = new QPushButton(tr("Ad&just the room"));
+  adjust_->setObjectName(QStringLiteral("adjustRoom"));
+  adjust_->setToolTip(tr("Moves the walls, and lays the ceiling, so that they fit the readings best."));
   auto* bar = new QWidget;
   auto* row = new QHBoxLayout(bar);
   row->setContentsMargins(6, 2, 6, 2);
   row->addWidget(new QLabel(tr("Readings by")));
   for (QWidget* widget :
-       std::initializer_list<QWidget*>{instrument_, walls_, kind_, first_, to_, second_, add_})
+       std::initializer_list<QWidget*>{instrument_, walls_, kind_, first_, to_, second_, x_, y_, add_})
     row->addWidget(widget);
   row->addStretch(1);
   row->addWidget(remove_);
@@ -143,7 +163,7 @@ QWidget* MeasurementsPanel::makeBar() {
   connect(walls_, &QPushButton::clicked, this, &MeasurementsPanel::addWalls);
   connect(add_, &QPushButton::clicked, this, &MeasurementsPanel::addOne);
   connect(remove_, &QPushButton::clicked, this, &MeasurementsPanel::removeCurrent);
-  connect(adjust_, &QPushButton::clicked, this, &MeasurementsPanel::adjustWalls);
+  connect(adjust_, &QPushButton::clicked, this, &MeasurementsPanel::adjustRoom);
   connect(kind_, &QComboBox::currentIndexChanged, this, &MeasurementsPanel::showFieldsInUse);
   return bar;
 }
@@ -211,11 +231,15 @@ void MeasurementsPanel::refreshCorners() {
 
 void MeasurementsPanel::showFieldsInUse() {
   const auto kind = static_cast<MeasurementKind>(kind_->currentData().toInt());
+  const bool hasPoint = kind_->currentData().toInt() == kCeilingAtPoint;
+  first_->setVisible(!hasPoint);
+  x_->setVisible(hasPoint);
+  y_->setVisible(hasPoint);
   const bool hasSecond = kind == MeasurementKind::Diagonal || kind == MeasurementKind::Offset;
   to_->setVisible(hasSecond);
   to_->setText(kind == MeasurementKind::Offset ? tr("to corner") : tr("to"));
   second_->setVisible(hasSecond);
-  add_->setEnabled(first_->count() > 0);
+  add_->setEnabled(hasPoint || first_->count() > 0);
 }
 
 QString MeasurementsPanel::summaryOf(const SurveyAdjustment& fit) const {
@@ -255,12 +279,42 @@ void MeasurementsPanel::showFit(const SurveyAdjustment& fit) {
   advice_->setText(lines.join(QLatin1Char(' ')));
 }
 
+QString MeasurementsPanel::summaryOf(const CeilingFit& fit) const {
+  const QString rms = QString::fromStdString(formatLength(fit.rms, document_.job().units));
+  const auto count = static_cast<int>(fit.residuals.size());
+  switch (fit.shape) {
+    case CeilingShape::Sloped:
+      return tr("Ceiling: sloped; %n height(s), off by %1 on the whole.", nullptr, count).arg(rms);
+    case CeilingShape::Stepped:
+      return tr("Ceiling: two levels with a step; %n height(s), off by %1 on the whole.", nullptr, count)
+          .arg(rms);
+    case CeilingShape::Creased:
+      return tr("Ceiling: two planes that meet; %n height(s), off by %1 on the whole.", nullptr, count)
+          .arg(rms);
+    case CeilingShape::Level:
+    case CeilingShape::NotMeasured:
+      break;
+  }
+  return tr("Ceiling: level; %n height(s), off by %1 on the whole.", nullptr, count).arg(rms);
+}
+
+void MeasurementsPanel::showCeiling(const CeilingFit& fit) {
+  summary_->setText(summary_->text() + QLatin1Char('\n') + summaryOf(fit));
+  QStringList notes{advice_->text()};
+  for (const std::string& note : fit.notes) notes << QString::fromStdString(note);
+  advice_->setText(notes.join(QLatin1Char(' ')).trimmed());
+  if (fit.suspicious.empty() || !suspicion_->text().isEmpty()) return;
+  suspicion_->setText(QString::fromStdString(fit.suspicious.back()));
+  suspect_ = fit.suspect;
+}
+
 void MeasurementsPanel::refreshWorth() {
   suspect_ = {};
   suspicion_->clear();
   advice_->clear();
   const auto& fit = model_.adjustment();
-  adjust_->setEnabled(fit && *fit);
+  adjust_->setEnabled(!document_.job().room.walls.empty() &&
+                      (fit ? fit->has_value() : model_.ceiling().has_value()));
   if (document_.job().room.walls.empty()) {
     summary_->setText(tr("Draw the room's outline first, as a sketch: what is read here puts it right."));
   } else if (!fit) {
@@ -271,6 +325,7 @@ void MeasurementsPanel::refreshWorth() {
   } else {
     showFit(**fit);
   }
+  if (model_.ceiling() && !document_.job().room.walls.empty()) showCeiling(*model_.ceiling());
   suspicion_->setVisible(!suspicion_->text().isEmpty());
   setAside_->setVisible(static_cast<bool>(suspect_));
   advice_->setVisible(!advice_->text().isEmpty());
@@ -288,7 +343,29 @@ void MeasurementsPanel::addWalls() {
   goToNextOpen();
 }
 
+bool MeasurementsPanel::placeReading(Measurement& reading) {
+  reading.kind = MeasurementKind::CeilingHeight;
+  for (const auto& [field, value] :
+       {std::pair{x_, &reading.position.x()}, std::pair{y_, &reading.position.y()}}) {
+    const Result<double> typed = parseLength(field->text().toStdString(), document_.job().units);
+    if (!typed) {
+      field->setFocus();
+      Q_EMIT document_.problemRaised(
+          tr("The place of the ceiling height: %1").arg(QString::fromStdString(typed.error().sentence())));
+      return false;
+    }
+    *value = *typed;
+  }
+  return true;
+}
+
 void MeasurementsPanel::addOne() {
+  if (kind_->currentData().toInt() == kCeilingAtPoint) {
+    Measurement reading;
+    reading.how = static_cast<Instrument>(instrument_->currentIndex());
+    if (placeReading(reading)) editAdded(reading);
+    return;
+  }
   const std::vector<Wall>& walls = document_.job().room.walls;
   const auto count = walls.size();
   const auto first = static_cast<std::size_t>(std::max(0, first_->currentIndex()));
@@ -316,6 +393,10 @@ void MeasurementsPanel::addOne() {
       reading.from = walls[first].id;
       reading.to = walls[second].id;
   }
+  editAdded(reading);
+}
+
+void MeasurementsPanel::editAdded(const Measurement& reading) {
   const QModelIndex added = model_.ask({reading});
   table_->setCurrentIndex(added);
   table_->setFocus();
@@ -342,10 +423,13 @@ void MeasurementsPanel::setSuspectAside() {
   model_.setAside(suspect_, true);
 }
 
-void MeasurementsPanel::adjustWalls() {
+void MeasurementsPanel::adjustRoom() {
   const auto& fit = model_.adjustment();
-  if (!fit || !*fit) return;
-  document_.change(tr("Adjust the walls"), takeAdjustment(document_.job(), **fit));
+  if (fit && !*fit) return;
+  Result<Job> made = document_.job();
+  if (fit) made = takeAdjustment(std::move(*made), **fit);
+  if (made && model_.ceiling()) made = takeCeiling(std::move(*made), *model_.ceiling());
+  document_.change(tr("Adjust the room"), std::move(made));
 }
 
 }  // namespace baywright

@@ -10,6 +10,7 @@
 
 class QComboBox;
 class QLabel;
+class QLineEdit;
 class QListWidget;
 class QPushButton;
 class QTableView;
@@ -39,14 +40,18 @@ class MeasurementsPanel : public QWidget {
   void refreshCorners();
   void refreshWorth();
   void showFit(const SurveyAdjustment& fit);
+  void showCeiling(const CeilingFit& fit);
+  bool placeReading(Measurement& reading);
+  void editAdded(const Measurement& reading);
   void showFieldsInUse();
   void addWalls();
   void addOne();
   void removeCurrent();
   void goToNextOpen();
-  void adjustWalls();
+  void adjustRoom();
   void setSuspectAside();
   QString summaryOf(const SurveyAdjustment& fit) const;
+  QString summaryOf(const CeilingFit& fit) const;
 
   Document& document_;
   MeasurementsModel model_;
@@ -56,6 +61,8 @@ class MeasurementsPanel : public QWidget {
   QComboBox* first_;
   QLabel* to_;
   QComboBox* second_;
+  QLineEdit* x_;
+  QLineEdit* y_;
   QComboBox* instrument_;
   QPushButton* add_;
   QPushButton* remove_;

@@ -423,6 +423,7 @@ CeilingFit fitCeiling(const Ring& floor, std::span<const CeilingReading> reading
     addNotes(fit, readings, model, units);
   } else if (outlier) {
     const CeilingReading& odd = readings[outlier->reading];
+    fit.suspect = odd.reading;
     fit.suspicious.push_back("The ceiling height at " + pointText(odd.position, units) + " was read as " +
                              formatLength(odd.height, units) + ", and the others make it " +
                              formatLength(others(), units) + ". Read it again. " +

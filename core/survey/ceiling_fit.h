@@ -29,6 +29,7 @@ struct CeilingFit {
   std::vector<FigureResidual> residuals;  ///< in the order of the readings: plane - read
   double rms = 0;                         ///< of the residuals, metres
   std::vector<std::string> notes;  ///< one sentence each: what could not be decided, what to read again
+  Id suspect;  ///< the one reading that does not fit the others; none where it cannot be told
   std::vector<std::string>
       suspicious;  ///< one sentence each: readings that do not fit the others or the floor
 };

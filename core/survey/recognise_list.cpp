@@ -11,7 +11,7 @@
 #include "survey/adjustment.h"
 #include "survey/advice.h"
 #include "survey/blunder_test.h"
-#include "survey/ceiling_fit.h"
+#include "survey/ceiling_fit_job.h"
 #include "units/length_text.h"
 
 namespace baywright {
@@ -122,13 +122,11 @@ class Recogniser {
   }
 
   void addCeiling() {
-    std::vector<CeilingReading> readings;
-    for (Measurement& reading : made_.measurements) {
-      if (reading.kind != MeasurementKind::CeilingHeight) continue;
-      if (const Wall* corner = findById(made_.room.walls, reading.at)) reading.position = corner->start;
-      readings.push_back({reading.id, reading.position, reading.value, reading.how});
-    }
-    const CeilingFit fit = fitCeiling(outline(made_.room), readings, list_.units);
+    for (Measurement& reading : made_.measurements)
+      if (const Wall* corner = findById(made_.room.walls, reading.at);
+          corner && reading.kind == MeasurementKind::CeilingHeight)
+        reading.position = corner->start;
+    const CeilingFit fit = fitCeiling(made_.room, made_.measurements, list_.units);
     std::uint32_t id = list_.lastId;
     for (CeilingPart part : fit.parts) {
       part.id = Id{++id};

@@ -12,6 +12,7 @@
 #include <QTableView>
 #include <QTest>
 
+#include "job/room_geometry.h"
 #include "support/job_builder.h"
 
 namespace baywright {
@@ -102,13 +103,72 @@ TEST_F(Panel, AdjustsTheWallsAsOneStepAndUndoBringsThemBack) {
   const Result<SurveyAdjustment> fit = adjust(before.room, before.measurements);
   ASSERT_TRUE(fit);
   const int steps = document.undoStack().count();
-  press("adjustWalls");
+  press("adjustRoom");
   EXPECT_EQ(document.undoStack().count(), steps + 1);
   const auto& walls = document.job().room.walls;
   for (std::size_t i = 0; i < walls.size(); ++i) EXPECT_EQ(walls[i].start, fit->corners[i].position);
   EXPECT_NEAR((walls[1].start - walls[0].start).norm(), 6.102, 0.003);
   document.undoStack().undo();
   EXPECT_EQ(document.job(), before);
+}
+
+TEST_F(Panel, LaysTheCeilingThroughHeightsAtCornersAndPoints) {
+  auto* kind = child<QComboBox>("readingKind");
+  kind->setCurrentIndex(kind->findText(QStringLiteral("Ceiling at corner")));
+  // It falls by 100 mm a metre of y: the garage is 6 by 4 from the origin.
+  const std::pair<int, const char*> corners[] = {{0, "2.401"}, {1, "2.4"}, {2, "2.8"}};
+  for (const auto& [corner, height] : corners) {
+    child<QComboBox>("firstCorner")->setCurrentIndex(corner);
+    press("addReading");
+    typeNext(height);
+  }
+  kind->setCurrentIndex(kind->findText(QStringLiteral("Ceiling at point")));
+  QTest::keyClicks(child<QLineEdit>("pointX"), QStringLiteral("three"));
+  QString problem;
+  QObject::connect(&document, &Document::problemRaised, &document,
+                   [&](const QString& told) { problem = told; });
+  press("addReading");
+  EXPECT_TRUE(problem.contains(QStringLiteral("three"))) << problem.toStdString();
+  child<QLineEdit>("pointX")->clear();
+  QTest::keyClicks(child<QLineEdit>("pointX"), QStringLiteral("3"));
+  QTest::keyClicks(child<QLineEdit>("pointY"), QStringLiteral("1.5"));
+  press("addReading");
+  typeNext("2.55");
+  ASSERT_EQ(document.job().measurements.size(), 4U);
+  EXPECT_EQ(document.job().measurements[3].position, Vec2(3, 1.5));
+  EXPECT_TRUE(child<QLabel>("summary")->text().contains(QStringLiteral("sloped")))
+      << child<QLabel>("summary")->text().toStdString();
+  // No reading of the floor is needed; residuals stand beside the heights.
+  const QString off = panel.model().index(0, MeasurementsModel::OffBy).data().toString();
+  EXPECT_TRUE(off.contains(QStringLiteral("0.00"))) << off.toStdString();
+  const Job before = document.job();
+  press("adjustRoom");
+  EXPECT_NEAR(*ceilingHeightAt(document.job().room, {5, 1}), 2.5, 0.003);
+  EXPECT_EQ(document.job().room.walls, before.room.walls);
+  document.undoStack().undo();
+  EXPECT_EQ(document.job(), before);
+}
+
+TEST_F(Panel, AdjustsTheCeilingOverTheWallsAsAdjusted) {
+  press("addWalls");
+  for (const char* length : {"6.1", "4.05", "6.1", "4.05"}) typeNext(length);
+  auto* kind = child<QComboBox>("readingKind");
+  kind->setCurrentIndex(kind->findText(QStringLiteral("Ceiling at corner")));
+  const std::pair<int, const char*> corners[] = {{0, "2.4"}, {1, "2.4"}, {2, "2.402"}, {3, "2.04"}};
+  for (const auto& [corner, height] : corners) {
+    child<QComboBox>("firstCorner")->setCurrentIndex(corner);
+    press("addReading");
+    typeNext(height);
+  }
+  // Digits swapped at corner D: named, and set aside by the button.
+  EXPECT_TRUE(child<QLabel>("suspicion")->text().contains(QStringLiteral("2.040 m")))
+      << child<QLabel>("suspicion")->text().toStdString();
+  press("setAside");
+  const int steps = document.undoStack().count();
+  press("adjustRoom");
+  EXPECT_EQ(document.undoStack().count(), steps + 1);
+  EXPECT_NEAR((document.job().room.walls[1].start - document.job().room.walls[0].start).norm(), 6.1, 0.003);
+  EXPECT_NEAR(*ceilingHeightAt(document.job().room, {6.08, 4.03}), 2.4, 0.003);
 }
 
 TEST_F(Panel, SaysWhatToMeasureNextAndHowMuchIsChecked) {
