@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "cli/findings_json.h"
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
+
+#include "clearance/standing_area.h"
 
 namespace baywright {
 namespace {
@@ -79,7 +82,10 @@ std::string findingsJson(const Job& job, const Assessment& assessment) {
   json["findings"] = ordered_json::array();
   for (const Finding& finding : assessment.findings) json["findings"].push_back(findingJson(finding));
   json["quantities"] = ordered_json::array();
-  for (const Quantity& quantity : assessment.quantities) {
+  std::vector<Quantity> quantities = assessment.quantities;
+  std::ranges::move(standingAreas(job), std::back_inserter(quantities));
+  std::ranges::sort(quantities, {}, &Quantity::name);
+  for (const Quantity& quantity : quantities) {
     json["quantities"].push_back(
         {{"name", quantity.name}, {"value", quantity.value}, {"unit", quantity.unit}});
   }

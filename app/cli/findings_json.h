@@ -9,7 +9,7 @@
 
 namespace baywright {
 
-/// The findings and quantities of an assessment as JSON, see resources/schema/findings-1.schema.json. SI
+/// The findings and quantities of an assessment, and the areas of the standing zones, as JSON, see resources/schema/findings-1.schema.json. SI
 /// units; the same assessment gives the same bytes.
 std::string findingsJson(const Job& job, const Assessment& assessment);
 

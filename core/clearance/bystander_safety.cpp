@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "clearance/checks.h"
+#include "clearance/freeing_move.h"
 #include "clearance/quantities.h"
 #include "clearance/wording.h"
 #include "geometry/polygon.h"
@@ -43,6 +44,43 @@ Nearest nearestTo(const Polygon& zone, const Bystander& person) {
   return {(inside ? -edge.distance : edge.distance) - person.radius, edge.point};
 }
 
+struct WorstPlace {
+  const Zone* zone = nullptr;
+  Nearest nearest{};
+};
+/// Of all zones the one that the person is deepest in, or nearest to.
+WorstPlace worstPlace(const std::vector<Zone>& zones, const Bystander& person) {
+  WorstPlace worst;
+  for (const Zone& zone : zones) {
+    const Nearest nearest = nearestTo(zone.ring, person);
+    if (!worst.zone || nearest.distance < worst.nearest.distance) worst = {&zone, nearest};
+  }
+  return worst;
+}
+
+/// The person as what can be moved: out across the nearest edge.
+TightPlace tightPlace(const Nearest& nearest, const Bystander& person, double sigma) {
+  TightPlace place;
+  place.margin = {nearest.distance, sigma};
+  const bool inside = nearest.distance + person.radius < 0;
+  const Vec2 out = inside ? Vec2(nearest.at - person.position) : Vec2(person.position - nearest.at);
+  place.closest.escape = raised(out.norm() > 0 ? Vec2(out.normalized()) : Vec2::Zero(), 0);
+  return place;
+}
+
+/// Where the person would be out of every zone.
+std::string hintText(const CheckInput& input, const std::vector<Zone>& zones, const Bystander& person,
+                     const TightPlace& now) {
+  const UnitSystem& units = input.job.units;
+  const PlaceAfter after = [&](const Vec3& shift) -> std::optional<TightPlace> {
+    Bystander moved = person;
+    moved.position += flat(shift);
+    return tightPlace(worstPlace(zones, moved).nearest, moved, now.margin.sigma);
+  };
+  const auto move = freeingMove(now, after, input.option.placement.bay, units);
+  return move ? movingText(person.name, move->distance, wayInRoom(move->way), units) : std::string();
+}
+
 }  // namespace
 
 CheckResult checkBystanderSafety(const CheckInput& input) {
@@ -60,14 +98,7 @@ CheckResult checkBystanderSafety(const CheckInput& input) {
   if (zones.empty()) return result;
   const double sigma = std::hypot(kStandingSigma, input.option.placement.sigma);
   for (const Bystander& person : input.job.bystanders) {
-    const Zone* worstZone = nullptr;
-    Nearest worst{};
-    for (const Zone& zone : zones) {
-      const Nearest nearest = nearestTo(zone.ring, person);
-      if (worstZone && worst.distance <= nearest.distance) continue;
-      worstZone = &zone;
-      worst = nearest;
-    }
+    const auto [worstZone, worst] = worstPlace(zones, person);
     Finding finding;
     finding.check = "bystander_safety";
     finding.key = "bystander_safety/" + idText(person.id);
@@ -83,6 +114,7 @@ CheckResult checkBystanderSafety(const CheckInput& input) {
             : person.name + ": " +
                   marginText(*finding.margin, std::string("from the place ") + worstZone->words,
                              input.job.units);
+    finding.sentence += hintText(input, zones, person, tightPlace(worst, person, sigma));
     finding.source = "nobody in front of the ball nor within a shank's angle: common practice, no source";
     result.findings.push_back(std::move(finding));
     result.figures.push_back({figureName({"bystander", idText(person.id), "margin"}), worst.distance, "m"});

@@ -4,9 +4,12 @@
 
 #include "clearance/checks.h"
 #include "clearance/door_geometry.h"
+#include "clearance/freeing_move.h"
 #include "clearance/quantities.h"
 #include "clearance/solid_margin.h"
+#include "clearance/ways.h"
 #include "clearance/wording.h"
+#include "geometry/rigid_map.h"
 #include "job/find.h"
 #include "job/room_geometry.h"
 #include "units/length_text.h"
@@ -39,6 +42,21 @@ std::vector<std::size_t> inTheWay(const CheckInput& input, Id door) {
   return which;
 }
 
+/// How far the bay must go for the door to open past all of its kit.
+std::string hintText(const CheckInput& input, Id door, const PutBody& put, const SolidMargin& worst) {
+  const PlaceAfter after = [&](const Vec3& shift) -> std::optional<TightPlace> {
+    PutBody moved = put;  // the door goes the other way instead, past what stands in the bay
+    moved.body = transformed(put.body, RigidMap{Mat3::Identity(), -shift});
+    std::vector<std::size_t> kit = inTheWay(input, door);
+    std::erase_if(kit, [&](std::size_t index) { return !input.obstacles[index].inBay; });
+    const auto there = tightest(moved, input.obstacles, kit);
+    return there ? std::optional(TightPlace{reversed(there->closest), there->margin}) : std::nullopt;
+  };
+  const auto move = freeingMove({reversed(worst.closest), worst.margin}, after, input.option.placement.bay,
+                                input.job.units);
+  return move ? movingText("the bay", move->distance, wayInRoom(move->way), input.job.units) : std::string();
+}
+
 void addMoving(CheckResult& result, const CheckInput& input, const Opening& opening, const PutBody& put,
                const std::string& words) {
   const auto worst = tightest(put, input.obstacles, inTheWay(input, opening.id));
@@ -57,6 +75,7 @@ void addMoving(CheckResult& result, const CheckInput& input, const Opening& open
                 missingText(worst->margin, input.job.units) + "."
           : startingSentence(inSentence(opening.name)) + ": " +
                 marginText(worst->margin, "at " + obstacle.name + " " + words, input.job.units);
+  if (obstacle.inBay) finding.sentence += hintText(input, opening.id, put, *worst);
   finding.source = "two bodies cannot share a place";
   result.findings.push_back(std::move(finding));
 }
@@ -90,6 +109,14 @@ void addSectional(CheckResult& result, const CheckInput& input, const Opening& o
   addMoving(result, input, opening, put, "when it is open");
 }
 
+/// " between the shelf and wall C": what stands at the two sides of the narrowest place.
+std::string betweenText(const CheckInput& input, const Way& way) {
+  const std::string left = sideName(input.obstacles, way.narrowA);
+  const std::string right = sideName(input.obstacles, way.narrowB);
+  if (left.empty() || right.empty() || left == right) return {};
+  return ", between " + left + " and " + right;
+}
+
 void addWay(CheckResult& result, const CheckInput& input, const Opening& opening, const Way& way) {
   const double required = input.job.requirements.wayWidth;
   const UnitSystem& units = input.job.units;
@@ -97,11 +124,12 @@ void addWay(CheckResult& result, const CheckInput& input, const Opening& opening
   finding.margin = Uncertain{way.clearWidth - required, way.sigma};
   finding.verdict = verdictOf(*finding.margin);
   finding.points = std::pair(raised(way.narrowA, 0), raised(way.narrowB, 0));
-  finding.sentence = way.path.empty()
-                         ? "No way leads from the strike point to " + inSentence(opening.name) + "."
-                         : "The way to " + inSentence(opening.name) + " is " +
-                               formatLength(way.clearWidth, units) + " wide at its narrowest; " +
-                               formatLength(required, units) + " are wanted.";
+  finding.sentence =
+      way.path.empty() ? "No way leads from the strike point to " + inSentence(opening.name) + "."
+                       : "The way to " + inSentence(opening.name) + " is " +
+                             formatLength(way.clearWidth, units) + " wide at its narrowest" +
+                             betweenText(input, way) + "; " + formatLength(required, units) + " are wanted.";
+  if (way.path.empty()) finding.sentence += " Something stands right across it: move that or the bay.";
   finding.source = "36 in: IRC R311.6 and ADA 2010 403.5.1, as guidance; the local code decides";
   result.findings.push_back(std::move(finding));
   result.figures.push_back({figureName({"way", idText(opening.id), "clear_width"}), way.clearWidth, "m"});

@@ -82,7 +82,7 @@ Obstacles bystanderObstacles(const Job& job) {
     RoomObstacle obstacle;
     obstacle.id = person.id;
     obstacle.kind = ObstacleKind::Bystander;
-    obstacle.name = inSentence(person.name);
+    obstacle.name = person.name;  // a person's own, whatever it looks like
     obstacle.uncertainty.atFrom = obstacle.uncertainty.atTo = PlanCovariance::isotropic(kBystanderSigma);
     obstacle.breakable = true;
     obstacles.push_back(withSolid(std::move(obstacle), body));

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "clearance/checks.h"
+#include "clearance/freeing_move.h"
 #include "clearance/kit_bodies.h"
 #include "clearance/quantities.h"
 #include "clearance/solid_margin.h"
@@ -43,6 +44,25 @@ Finding findingOf(const CheckInput& input, std::string_view aspect, Id other) {
   return finding;
 }
 
+/// What to move, and how far, to be clear of all of these.
+std::string hintText(const CheckInput& input, const Aspect& aspect, const std::vector<std::size_t>& which,
+                     const SolidMargin& worst) {
+  const UnitSystem& units = input.job.units;
+  const PutBody put = putOf(input, *aspect.room);
+  const PlaceAfter after = [&](const Vec3& shift) -> std::optional<TightPlace> {
+    PutBody moved = put;
+    moved.body = transformed(put.body, RigidMap{Mat3::Identity(), shift});
+    moved.pivot += flat(shift);
+    const auto there = tightest(moved, input.obstacles, which);
+    return there ? std::optional(TightPlace{there->closest, there->margin}) : std::nullopt;
+  };
+  const TightPlace now{worst.closest, worst.margin};
+  if (const auto move = freeingMove(now, after, input.option.placement.bay, units))
+    return movingText("the bay", move->distance, wayInRoom(move->way), units);
+  const auto height = freeingDrop(now, after, units);
+  return height ? " A frame " + formatLength(*height, units) + " lower would do." : std::string();
+}
+
 void addKnown(CheckResult& result, const CheckInput& input, const Aspect& aspect,
               const std::vector<std::size_t>& which) {
   const auto worst = tightest(putOf(input, *aspect.room), input.obstacles, which);
@@ -53,9 +73,10 @@ void addKnown(CheckResult& result, const CheckInput& input, const Aspect& aspect
   finding.verdict = verdictOf(worst->margin);
   finding.points = std::pair(worst->closest.onFirst, worst->closest.onSecond);
   finding.sentence =
-      "Frame: " + marginText(worst->margin,
-                             "at " + obstacle.name + " for the room " + std::string(aspect.place),
-                             input.job.units);
+      "Frame: " +
+      marginText(worst->margin, "at " + obstacle.name + " for the room " + std::string(aspect.place),
+                 input.job.units) +
+      hintText(input, aspect, which, *worst);
   finding.source = aspect.source;
   result.findings.push_back(std::move(finding));
   result.figures.push_back({figureName({"frame", aspect.name, "margin"}), worst->margin.value, "m"});
@@ -124,6 +145,31 @@ void addOutside(CheckResult& result, const CheckInput& input) {
   result.findings.push_back(std::move(*worst));
 }
 
+/// A screen that is larger than what is to carry it.
+void addScreen(CheckResult& result, const CheckInput& input) {
+  const Frame& frame = input.option.kit.frame;
+  const Screen& screen = input.option.kit.screen;
+  const UnitSystem& units = input.job.units;
+  const double aside = (frame.width - screen.width) / 2;
+  const double above = frame.height - screen.bottom - screen.height;
+  const Uncertain margin{std::min(aside, above), frame.tolerance};
+  if (verdictOf(margin) != Verdict::Blocked) return;
+  Finding finding = findingOf(input, "screen", input.option.kit.screen.id);
+  finding.margin = margin;
+  finding.verdict = Verdict::Blocked;
+  const BayPose& bay = input.option.placement.bay;
+  const double top = screen.bottom + screen.height;
+  finding.points = aside < above
+                       ? std::pair(worldFromBay(bay, {0, screen.width / 2, top}),
+                                   worldFromBay(bay, {0, frame.width / 2, top}))
+                       : std::pair(worldFromBay(bay, {0, 0, top}), worldFromBay(bay, {0, 0, frame.height}));
+  finding.sentence = "The screen reaches " + missingText(margin, units) +
+                     (aside < above ? " beyond the frame on either side" : " above the frame") +
+                     ": choose a larger frame or a smaller screen.";
+  finding.source = "a frame carries its screen inside its outer size";
+  result.findings.push_back(std::move(finding));
+}
+
 }  // namespace
 
 CheckResult checkFrameFit(const CheckInput& input) {
@@ -145,6 +191,7 @@ CheckResult checkFrameFit(const CheckInput& input) {
              "needed behind the screen when it is hit", "travel of the screen as its maker states it"},
             beside);
   addOutside(result, input);
+  addScreen(result, input);
   result.figures.push_back({"room.floor_area", floorArea(input.job.room), "m2"});
   return result;
 }

@@ -25,13 +25,16 @@ std::vector<FramePanel> framePanels(const Frame& frame) {
   const auto [front, back, side] = spanOf(frame);
   const double tube = std::min({frame.tube, frame.width / 2, frame.height});
   std::vector<FramePanel> panels;
-  const auto add = [&](const char* name, const Vec3& low, const Vec3& high) {
-    if (auto body = boxBetween(low, high)) panels.push_back({name, std::move(*body)});
+  const auto add = [&](const char* name, const Vec3& low, const Vec3& high, const Vec3& outward) {
+    const Vec3 more = kFabricBacking * outward;
+    auto body = boxBetween(low, high);
+    auto backed = boxBetween(low + more.cwiseMin(0.0), high + more.cwiseMax(0.0));
+    if (body && backed) panels.push_back({name, std::move(*body), std::move(*backed)});
   };
-  add("the frame's left side", {front, -side, 0}, {back, -side + tube, frame.height});
-  add("the frame's right side", {front, side - tube, 0}, {back, side, frame.height});
-  add("the frame's roof", {front, -side, frame.height - tube}, {back, side, frame.height});
-  add("the screen", {0, -side, 0}, {std::max(back, tube), side, frame.height});
+  add("the frame's left side", {front, -side, 0}, {back, -side + tube, frame.height}, -Vec3::UnitY());
+  add("the frame's right side", {front, side - tube, 0}, {back, side, frame.height}, Vec3::UnitY());
+  add("the frame's roof", {front, -side, frame.height - tube}, {back, side, frame.height}, Vec3::UnitZ());
+  add("the screen", {0, -side, 0}, {std::max(back, tube), side, frame.height}, Vec3::UnitX());
   return panels;
 }
 

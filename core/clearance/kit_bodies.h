@@ -19,7 +19,10 @@ namespace baywright {
 struct FramePanel {
   std::string name;  ///< "the frame's left side"
   ConvexPolyhedron body;
+  /// The same with kFabricBacking behind it: what a club that reaches the fabric is found in.
+  ConvexPolyhedron backed;
 };
+inline constexpr double kFabricBacking = 1.0;
 /// Left and right side, roof, and what stands behind the screen's face. Empty for a frame without size.
 std::vector<FramePanel> framePanels(const Frame& frame);
 

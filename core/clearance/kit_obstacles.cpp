@@ -27,6 +27,12 @@ class KitCollector {
     obstacles.push_back(std::move(obstacle));
   }
 
+  /// Of what was added last.
+  void addBacking(const Solid& inBay) {
+    const Solid solid = transformed(inBay, map_);
+    obstacles.back().backing = Backing{solid, boundsOf(solid)};
+  }
+
   const Option& option() const { return option_; }
   Obstacles obstacles;
 
@@ -39,6 +45,7 @@ void addFrame(KitCollector& kit) {
   const Frame& frame = kit.option().kit.frame;
   for (const FramePanel& panel : framePanels(frame)) {
     kit.add(frame.id, ObstacleKind::Frame, panel.name, panel.body, frame.tolerance);
+    kit.addBacking(panel.backed);
   }
 }
 

@@ -16,6 +16,13 @@ constexpr double kSameSide = 1 - 5e-7;
 /// A witness this near to a side's plane lies on it, metres: some hundred times ConvexPolyhedron::kFlatness.
 constexpr double kOnSide = 1e-5;
 
+const Solid& solidToSwing(const RoomObstacle& obstacle) {
+  return obstacle.backing ? obstacle.backing->solid : obstacle.solid;
+}
+const Aabb3& boundsToSwing(const RoomObstacle& obstacle) {
+  return obstacle.backing ? obstacle.backing->bounds : obstacle.bounds;
+}
+
 const SharedSide* sharedSideAt(const RoomObstacle& obstacle, const Vec3& normal) {
   const auto found =
       std::find_if(obstacle.sharedSides.begin(), obstacle.sharedSides.end(),
@@ -109,7 +116,7 @@ bool leavesThroughSharedSide(const RoomObstacle& obstacle, const ConvexPolyhedro
 template <class Separation>
 double largestSeparation(const RoomObstacle& obstacle, const Separation& separation) {
   double largest = -std::numeric_limits<double>::infinity();
-  const auto* body = std::get_if<ConvexPolyhedron>(&obstacle.solid);
+  const auto* body = std::get_if<ConvexPolyhedron>(&solidToSwing(obstacle));
   if (!body) return largest;
   for (const ConvexPolyhedron::Face& face : body->faces()) {
     const double here = separation(face);
@@ -147,7 +154,7 @@ double largestSigma(const RoomObstacle& obstacle) {
 }
 
 Closest closest(const Capsule& capsule, const RoomObstacle& obstacle) {
-  const Closest nearest = closest(capsule, obstacle.solid);
+  const Closest nearest = closest(capsule, solidToSwing(obstacle));
   if (nearest.distance >= 0 || obstacle.sharedSides.empty()) return nearest;
   const auto& body = std::get<ConvexPolyhedron>(obstacle.solid);
   if (!leavesThroughSharedSide(obstacle, body, nearest)) return nearest;
@@ -165,7 +172,7 @@ double lowerBound(const Capsule& capsule, const RoomObstacle& obstacle) {
   const double byFaces = largestSeparation(obstacle, [&](const ConvexPolyhedron::Face& face) {
     return std::min(face.normal.dot(capsule.a), face.normal.dot(capsule.b)) - face.offset - capsule.radius;
   });
-  const double byBox = lowerBound(capsule, obstacle.bounds);
+  const double byBox = lowerBound(capsule, boundsToSwing(obstacle));
   return byBox > 0 ? std::max(byBox, byFaces) : byFaces;
 }
 
@@ -175,7 +182,8 @@ double lowerBound(const Aabb3& box, const RoomObstacle& obstacle) {
   const double byFaces = largestSeparation(obstacle, [&](const ConvexPolyhedron::Face& face) {
     return face.normal.dot(middle) - face.normal.cwiseAbs().dot(half) - face.offset;
   });
-  const Vec3 gap = (box.low - obstacle.bounds.high).cwiseMax(obstacle.bounds.low - box.high).cwiseMax(0.0);
+  const Aabb3& bounds = boundsToSwing(obstacle);
+  const Vec3 gap = (box.low - bounds.high).cwiseMax(bounds.low - box.high).cwiseMax(0.0);
   const double byBox = gap.norm();
   return byBox > 0 ? std::max(byBox, byFaces) : byFaces;
 }

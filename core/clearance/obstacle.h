@@ -49,6 +49,14 @@ struct SharedSide {
   std::optional<SlopedPlane> openBelow;
 };
 
+/// What a swing meets of something that nothing gets through, where that is more than its solid: fabric
+/// counts as solid for some way behind, so that a club that would pass it is found deep in it and freed to
+/// its own side.
+struct Backing {
+  Solid solid;
+  Aabb3 bounds;
+};
+
 /// One solid thing that a swing, a frame, a ball or the light must keep clear of; world frame, metres. A
 /// thing made of several convex pieces is several obstacles with one id.
 struct RoomObstacle {
@@ -67,6 +75,7 @@ struct RoomObstacle {
   /// out to be.
   std::string missing;
   std::vector<SharedSide> sharedSides;
+  std::optional<Backing> backing;
 };
 
 /// All of `like` but its body.
@@ -79,11 +88,11 @@ double sigmaAlong(const RoomObstacle& obstacle, const Vec3& at, const Vec3& outw
 /// Never below sigmaAlong, wherever and whichever way.
 double largestSigma(const RoomObstacle& obstacle);
 
-/// Signed distance and witnesses, first the capsule's. As closest(), except that an overlap is not resolved
-/// through a shared side: then the depth is that behind the face that remains, or that of going out sideways
-/// and down where a side is open below, whichever is less. It is that of the part of the capsule inside this
-/// piece; where several pieces are entered the largest of their depths is a little less than the shift that
-/// frees the whole capsule at once.
+/// Signed distance and witnesses of a part of a swing, first the capsule's. As closest() with the backing
+/// where there is one, except that an overlap is not resolved through a shared side: then the depth is that
+/// behind the face that remains, or that of going out sideways and down where a side is open below, whichever
+/// is less. It is that of the part of the capsule inside this piece; where several pieces are entered the
+/// largest of their depths is a little less than the shift that frees the whole capsule at once.
 Closest closest(const Capsule& capsule, const RoomObstacle& obstacle);
 
 /// Never above the distance of that capsule, or of any capsule inside that box, from the obstacle,

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
 #include <cmath>
 
 #include "clearance/checks.h"
@@ -34,9 +35,18 @@ void addUniformity(CheckResult& result, const CheckInput& input, const Brightnes
   const auto share = [&](double value) {
     return formatQuantity(value, QuantityKind::Ratio, input.job.units);
   };
-  finding.sentence = "The darkest of nine points of the picture has " + share(brightness.uniformity) +
-                     " of the light of the brightest; " + share(input.job.requirements.uniformity) +
-                     " are wanted.";
+  const auto& points = brightness.ninePoints;
+  const auto dark = std::count(points.begin(), points.end(), 0.0);
+  if (dark > 0) {
+    finding.sentence = "The picture does not reach " + std::to_string(dark) +
+                       " of the nine points of the screen at which light is measured.";
+  } else {
+    finding.sentence = "The darkest of nine points of the picture has " + share(brightness.uniformity) +
+                       " of the light of the brightest; " + share(input.job.requirements.uniformity) +
+                       " are wanted.";
+    if (finding.verdict != Verdict::Clear)
+      finding.sentence += " Hanging the projector squarer to the screen makes it more even.";
+  }
   finding.source = "nine points as in ISO/IEC 21118; limit as agreed in the job's requirements";
   result.findings.push_back(std::move(finding));
 }
@@ -79,6 +89,12 @@ CheckResult checkPictureBrightness(const CheckInput& input) {
   result.figures.push_back({"picture.uniformity", brightness.uniformity, "1"});
   result.figures.push_back({"picture.contrast", brightness.contrast, "1"});
   result.figures.push_back({"picture.contrast_lowest", brightness.contrastLowest, "1"});
+  const double native = input.option.kit.projector.contrast;
+  const double wanted = input.job.requirements.contrast;
+  if (wanted > 1 && wanted <= native) {
+    result.figures.push_back(
+        {"picture.ambient_allowed", ambientAt(brightness.meanIlluminance, native, wanted), "lx"});
+  }
   result.figures.push_back({"picture.lumens_on_screen", brightness.lumensOnScreen, "lm"});
   for (std::size_t i = 0; i < brightness.ninePoints.size(); ++i) {
     result.figures.push_back(

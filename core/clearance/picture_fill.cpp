@@ -7,6 +7,7 @@
 #include "clearance/lens_sigma.h"
 #include "clearance/quantities.h"
 #include "optics/aim.h"
+#include "optics/keystone.h"
 #include "optics/pixel_size.h"
 #include "units/angle_text.h"
 #include "units/length_text.h"
@@ -79,6 +80,25 @@ std::string sentenceOf(const CheckInput& input, const Picture& picture, std::str
          " askew at the screen; it can correct " + formatAngle(projector.keystoneMax, units) + ".";
 }
 
+/// From where the projector would do, at the height at which it hangs.
+std::string placeText(const CheckInput& input, const PictureZone& zone) {
+  if (!zone.mountingZone) return {};
+  const UnitSystem& units = input.job.units;
+  if (zone.mountingZone->farthest <= 0) {
+    return " At this height it does from nowhere on the bay's middle line: hang it higher or lower, or "
+           "choose "
+           "another projector.";
+  }
+  return " At this height it does from " + formatLength(zone.mountingZone->nearest, units) + " to " +
+         formatLength(zone.mountingZone->farthest, units) +
+         " from the screen on the bay's middle line, aimed at the screen's middle.";
+}
+
+/// Without the path that a dialog needs to find the field.
+std::string whatAndNext(const Problem& problem) {
+  return problem.next.empty() ? problem.what : problem.what + " " + problem.next;
+}
+
 Finding blank(const CheckInput& input, std::string_view aspect) {
   Finding finding;
   finding.check = "picture_fill";
@@ -88,7 +108,8 @@ Finding blank(const CheckInput& input, std::string_view aspect) {
   return finding;
 }
 
-void addAspects(CheckResult& result, const CheckInput& input, const Picture& picture) {
+void addAspects(CheckResult& result, const CheckInput& input, const PictureZone& zone) {
+  const Picture& picture = zone.picture;
   const Projector& projector = input.option.kit.projector;
   const ProjectorMount& mount = input.option.placement.projector;
   const MountMargins margins = mountMargins(picture, projector, mount, needsOf(input));
@@ -106,6 +127,7 @@ void addAspects(CheckResult& result, const CheckInput& input, const Picture& pic
     finding.points = std::pair(worldFromBay(bay, mount.lens),
                                worldFromBay(bay, bayFromScreen(picture.face, picture.face.middle())));
     finding.sentence = sentenceOf(input, picture, aspect.name);
+    if (finding.verdict != Verdict::Clear) finding.sentence += placeText(input, zone);
     finding.source = aspect.source;
     result.findings.push_back(std::move(finding));
   }
@@ -120,7 +142,7 @@ void addCorners(CheckResult& result, const CheckInput& input, const PictureZone&
   finding.unit = MarginUnit::Share;
   finding.sentence = "A corner of the screen lies " +
                      formatNumber(zone.corners.overshoot, 0, input.job.units) +
-                     " pixels outside the picture: moving corners cannot reach it.";
+                     " pixels outside the picture: moving corners cannot reach it." + placeText(input, zone);
   finding.source = "pinhole geometry";
   result.findings.push_back(std::move(finding));
 }
@@ -142,6 +164,13 @@ void addFigures(CheckResult& result, const CheckInput& input, const PictureZone&
   add("edge_ratio_across", p.edgeRatioAcross, "1");
   add("edge_ratio_up", p.edgeRatioUp, "1");
   add("area", p.area, "m2");
+  const auto fitted = largestInside(p.face, p.lens.panel.x() / p.lens.panel.y());
+  const Vec2 size = fitted[1] - fitted[3];
+  const Vec2 bars = 0.5 * (p.face.size - size);
+  add("letterbox.width", size.x(), "m");
+  add("letterbox.height", size.y(), "m");
+  add("letterbox.bar_beside", bars.x(), "m");
+  add("letterbox.bar_above", bars.y(), "m");
   add("pixel_loss", zone.corners.pixelLoss, "1");
   add("light_loss", zone.corners.lightLoss, "1");
   constexpr std::array<std::string_view, 4> kCorners = {"top_left", "top_right", "bottom_right",
@@ -174,12 +203,12 @@ CheckResult checkPictureFill(const CheckInput& input) {
   if (input.picture.problem) {
     Finding finding = blank(input, "none");
     finding.verdict = Verdict::Blocked;
-    finding.sentence = input.picture.problem->sentence();
+    finding.sentence = whatAndNext(*input.picture.problem);
     finding.source = "pinhole geometry";
     result.findings.push_back(std::move(finding));
   }
   if (!input.picture.zone) return result;
-  addAspects(result, input, input.picture.zone->picture);
+  addAspects(result, input, *input.picture.zone);
   addCorners(result, input, *input.picture.zone);
   addFigures(result, input, *input.picture.zone);
   return result;

@@ -21,4 +21,19 @@ PlacedSwing placed(const SwingEnvelope& envelope, const RigidMap& worldFromSwing
   return swing;
 }
 
+PlacedSwing shifted(PlacedSwing swing, const Vec3& shift) {
+  const auto move = [&](Aabb3& box) {
+    box.low += shift;
+    box.high += shift;
+  };
+  for (SwingCapsule& part : swing.capsules) {
+    part.capsule.a += shift;
+    part.capsule.b += shift;
+  }
+  for (Aabb3& group : swing.groups) move(group);
+  move(swing.bounds);
+  swing.worldFromSwing.offset += shift;
+  return swing;
+}
+
 }  // namespace baywright

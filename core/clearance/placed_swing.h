@@ -24,5 +24,7 @@ struct PlacedSwing {
 };
 
 PlacedSwing placed(const SwingEnvelope& envelope, const RigidMap& worldFromSwing);
+/// The same swing elsewhere.
+PlacedSwing shifted(PlacedSwing swing, const Vec3& shift);
 
 }  // namespace baywright

@@ -99,8 +99,10 @@ void addHeadHeight(CheckResult& result, const CheckInput& input, const ConvexPol
   finding.verdict = verdictOf(*finding.margin);
   finding.points = std::pair(*lowest, Vec3(lowest->x(), lowest->y(), kHeadHeight));
   finding.sentence = "The projector hangs " + formatLength(lowest->z(), input.job.units) +
-                     " above the floor; people pass under " + formatLength(kHeadHeight, input.job.units) +
-                     ".";
+                     " above the floor; people pass under " + formatLength(kHeadHeight, input.job.units);
+  if (finding.verdict == Verdict::Blocked)
+    finding.sentence += ": hang it " + missingText(*finding.margin, input.job.units) + " higher";
+  finding.sentence += ".";
   finding.source = "80 in of headroom: ADA Standards fig. 8(a), as guidance; the local code decides";
   result.findings.push_back(std::move(finding));
 }

@@ -2,10 +2,14 @@
 #include "clearance/swing_findings.h"
 
 #include <algorithm>
+#include <iterator>
 
+#include "clearance/freeing_move.h"
 #include "clearance/quantities.h"
 #include "clearance/scan_margin.h"
 #include "clearance/swing_words.h"
+#include "clearance/wording.h"
+#include "units/length_text.h"
 
 namespace baywright {
 namespace {
@@ -44,7 +48,11 @@ class Collector {
     const auto worst = tightest(envelope, setting_.expected, input_.obstacles, group.known, needs_);
     const auto bound =
         tightest(setting_.zone.swing->fullExtension, setting_.bound, input_.obstacles, group.known, needs_);
-    if (worst && bound) add(result, group.category, input_.obstacles[worst->obstacle], *worst, *bound);
+    if (!worst || !bound) return;
+    Finding finding = findingFor(group.category, input_.obstacles[worst->obstacle], *worst, *bound);
+    finding.sentence += othersText(group, *worst);
+    finding.sentence += hintText(group, *worst);
+    add(result, group.category, std::move(finding), *worst, *bound);
   }
 
   void addScan(CheckResult& result, const ScanObstacle& scan) const {
@@ -53,7 +61,8 @@ class Collector {
     RoomObstacle surface;
     surface.id = scan.id;
     surface.name = "the scan " + scan.name;
-    if (worst && bound) add(result, "scan", surface, *worst, *bound);
+    if (!worst || !bound) return;
+    add(result, "scan", findingFor("scan", surface, *worst, *bound), *worst, *bound);
   }
 
   /// Asks for what is missing about one obstacle, unless it cannot matter.
@@ -84,8 +93,78 @@ class Collector {
     return finding;
   }
 
-  void add(CheckResult& result, std::string_view category, const RoomObstacle& obstacle,
-           const SwingMargin& worst, const SwingMargin& bound) const {
+  /// Of the same category, what else is not clear.
+  std::string othersText(const Group& group, const SwingMargin& worst) const {
+    if (verdictOf(worst.margin) == Verdict::Clear) return {};
+    std::vector<Id> seen = {input_.obstacles[worst.obstacle].id};
+    std::vector<std::string> names;
+    for (const std::size_t index : group.known) {
+      const RoomObstacle& obstacle = input_.obstacles[index];
+      if (std::find(seen.begin(), seen.end(), obstacle.id) != seen.end() || isFarFrom(obstacle)) continue;
+      const auto its =
+          tightest(setting_.zone.swing->expected, setting_.expected, input_.obstacles, {&index, 1}, needs_);
+      if (!its || verdictOf(its->margin) == Verdict::Clear) continue;
+      seen.push_back(obstacle.id);
+      names.push_back(obstacle.name);
+    }
+    if (names.empty()) return {};
+    constexpr std::size_t kNamed = 3;
+    std::string text;
+    for (std::size_t i = 0; i < std::min(names.size(), kNamed); ++i) {
+      const bool last = i + 1 == names.size();
+      text += (i == 0 ? "" : last ? " and " : ", ") + names[i];
+    }
+    if (names.size() > kNamed) text += " and " + std::to_string(names.size() - kNamed) + " more";
+    return " " + startingSentence(text) + (names.size() == 1 ? " is" : " are") + " not clear either.";
+  }
+
+  /// Too far to be anything but clear.
+  bool isFarFrom(const RoomObstacle& obstacle) const {
+    constexpr double kManySigmas = 3;
+    const double sigma = setting_.expected.sigmaLargest + largestSigma(obstacle) + needs_.placementSigma;
+    return lowerBound(setting_.expected.bounds, obstacle) > needs_.clearance + kManySigmas * sigma + 0.1;
+  }
+
+  /// Where the swing would be tightest after a shift.
+  PlaceAfter placeAfter(std::vector<std::size_t> which, double sense = 1) const {
+    return [this, which = std::move(which), sense](const Vec3& shift) -> std::optional<TightPlace> {
+      const auto worst = tightest(setting_.zone.swing->expected, shifted(setting_.expected, sense * shift),
+                                  input_.obstacles, which, needs_);
+      if (!worst) return std::nullopt;
+      return TightPlace{sense > 0 ? worst->closest : reversed(worst->closest), worst->margin};
+    };
+  }
+
+  std::vector<std::size_t> piecesOf(const Group& group, Id id) const {
+    std::vector<std::size_t> pieces;
+    std::copy_if(group.known.begin(), group.known.end(), std::back_inserter(pieces),
+                 [&](std::size_t index) { return input_.obstacles[index].id == id; });
+    return pieces;
+  }
+
+  /// What to move, and how far, to be clear of all of this category; of kit and people, which to move.
+  std::string hintText(const Group& group, const SwingMargin& worst) const {
+    const RoomObstacle& obstacle = input_.obstacles[worst.obstacle];
+    const UnitSystem& units = input_.job.units;
+    const BayPose& bay = setting_.zone.bay;
+    const bool moves = obstacle.kind == ObstacleKind::Bystander || obstacle.kind == ObstacleKind::Monitor ||
+                       obstacle.kind == ObstacleKind::Projector ||
+                       obstacle.kind == ObstacleKind::ProjectorMount;
+    const TightPlace now{moves ? reversed(worst.closest) : worst.closest, worst.margin};
+    const PlaceAfter after = moves ? placeAfter(piecesOf(group, obstacle.id), -1) : placeAfter(group.known);
+    if (const auto move = freeingMove(now, after, bay, units)) {
+      if (obstacle.kind == ObstacleKind::Frame)
+        return movingText("the strike point", move->distance, wayInBay(move->way), units);
+      const std::string way = obstacle.inBay ? wayInBay(move->way) : wayInRoom(move->way);
+      return movingText(moves ? obstacle.name : "the bay", move->distance, way, units);
+    }
+    if (moves) return {};
+    const auto height = freeingDrop(now, after, units);
+    return height ? " It would take " + formatLength(*height, units) + " more height." : std::string();
+  }
+
+  Finding findingFor(std::string_view category, const RoomObstacle& obstacle, const SwingMargin& worst,
+                     const SwingMargin& bound) const {
     Finding finding = blank(obstacle.id, category);
     finding.margin = worst.margin;
     finding.verdict = verdictOf(worst.margin);
@@ -98,6 +177,11 @@ class Collector {
         setting_.zone.swing->measured
             ? "swing taped on site; clearance: common practice, no source"
             : "two-link swing model from stature and club; clearance: common practice, no source";
+    return finding;
+  }
+
+  void add(CheckResult& result, std::string_view category, Finding finding, const SwingMargin& worst,
+           const SwingMargin& bound) const {
     result.findings.push_back(std::move(finding));
     const std::string golfer = idText(setting_.zone.golfer);
     const std::string club = idText(setting_.zone.club);

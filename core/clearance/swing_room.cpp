@@ -45,6 +45,12 @@ void addWhatIsMissing(CheckResult& result, const CheckInput& input) {
     result.findings.push_back(
         unknown("golfers", {}, "Golfers", "Nobody swings yet: add a golfer with a club."));
   }
+  for (const Golfer& golfer : input.job.golfers) {
+    if (!golfer.swings || !golfer.clubs.empty()) continue;
+    result.findings.push_back(
+        unknown(idText(golfer.id) + "/clubs", {golfer.id}, golfer.name,
+                golfer.name + " has no club yet: add the longest one to be swung here."));
+  }
   for (const SwingSetting& setting : input.swings) {
     if (!setting.problem) continue;
     result.findings.push_back(unknown(
@@ -98,6 +104,10 @@ void addFigures(CheckResult& result, const SwingSetting& setting) {
   result.figures.push_back({swing + ".posture.spine_tilt", posture.spineTilt, "rad"});
   result.figures.push_back({swing + ".posture.shaft_slope", posture.shaftSlope, "rad"});
   result.figures.push_back({swing + ".posture.plane_slope", posture.planeSlope, "rad"});
+  result.figures.push_back({swing + ".ceiling_needed",
+                            setting.zone.strikePoint.z() +
+                                setting.zone.swing->expected.figures.highest.value + setting.zone.clearance,
+                            "m"});
   result.figures.push_back({swing + ".sigma_up", setting.zone.swing->expected.sigmaUp, "m"});
   result.figures.push_back({swing + ".sigma_level", setting.zone.swing->expected.sigmaLevel, "m"});
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "clearance/swing_words.h"
 
+#include <algorithm>
+
 #include "clearance/finding.h"
 #include "clearance/wording.h"
 #include "swing/moment.h"
@@ -62,19 +64,18 @@ std::string boundText(const SwingStatement& s, const UnitSystem& units) {
 }  // namespace
 
 std::string swingSentence(const SwingStatement& s, const UnitSystem& units) {
-  const std::string where = s.obstacle + " " + momentText(s.expected.capsule.moment);
+  const Closest& place = s.expected.closest;
+  const Verdict verdict = verdictOf(s.expected.margin);
+  std::string where = s.obstacle + " " + momentText(s.expected.capsule.moment);
+  if (verdict != Verdict::Clear)
+    where += ", " + formatLength(std::max(0.0, place.onFirst.z()), units) + " above the floor";
   std::string text = s.subject + ": ";
-  if (s.expected.closest.distance < 0) {
-    text += partText(s.expected.capsule.part) + " hits " + where + "; with the " +
-            formatLength(s.clearance, units) + " to keep it is " + missingText(s.expected.margin, units) +
-            " short.";
-  } else if (verdictOf(s.expected.margin) == Verdict::Blocked) {
-    text += missingText(s.expected.margin, units) + " short of the " + formatLength(s.clearance, units) +
-            " to keep from " + where + ".";
-  } else {
-    text += marginText(s.expected.margin, "at " + where, units);
-  }
-  return text + boundText(s, units);
+  if (verdict != Verdict::Blocked)
+    return text + marginText(s.expected.margin, "at " + where, units) + boundText(s, units);
+  text += partText(s.expected.capsule.part) +
+          (place.distance < 0 ? " hits " : " comes within " + formatLength(place.distance, units) + " of ");
+  return text + where + "; with the " + formatLength(s.clearance, units) + " to keep it is " +
+         missingText(s.expected.margin, units) + " short." + boundText(s, units);
 }
 
 }  // namespace baywright

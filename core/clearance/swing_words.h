@@ -19,8 +19,9 @@ struct SwingStatement {
   const SwingMargin& bound;  ///< of full extension
 };
 
-/// "Driver, Robin: 64 mm short of the clearance to the beam at the top of the backswing." The full extension
-/// is mentioned where it has the worse verdict.
+/// "Driver, Robin: the club head comes within 86 mm of the beam at the top of the backswing, 2.31 m above the
+/// floor; with the 150 mm to keep it is 64 mm short." The full extension is mentioned where it has the worse
+/// verdict.
 std::string swingSentence(const SwingStatement& statement, const UnitSystem& units);
 
 }  // namespace baywright

@@ -57,16 +57,20 @@ std::vector<Vec2> strikePoints(const Job& job) {
   return points;
 }
 
+/// Whether the outline of what stands in people's way passes through that point.
+bool passesThrough(const RoomObstacle& obstacle, const Vec2& at) {
+  if (!standsInTheWay(obstacle, kHeadHeight) || obstacle.overhead) return false;
+  const double height = std::clamp(1.0, obstacle.bounds.low.z(), obstacle.bounds.high.z());
+  return std::abs(closest(raised(at, height), obstacle.solid).distance) <= kTouching;
+}
+
 /// Uncertainty of a gap between a wall or fixture and another, or kit: both sides, and where kit is put.
 double gapSigma(const Job& job, std::span<const RoomObstacle> obstacles, const Way& way) {
   const Vec2 across = (way.narrowB - way.narrowA).normalized();
   const auto sideSigma = [&](const Vec2& at) {
     double sigma = 0;
     for (const RoomObstacle& obstacle : obstacles) {
-      if (!standsInTheWay(obstacle, kHeadHeight) || obstacle.overhead) continue;
-      const double height = std::clamp(1.0, obstacle.bounds.low.z(), obstacle.bounds.high.z());
-      const Closest near = closest(raised(at, height), obstacle.solid);
-      if (std::abs(near.distance) > kTouching) continue;
+      if (!passesThrough(obstacle, at)) continue;
       const double own = sigmaAlong(obstacle, raised(at, 0), raised(across, 0));
       sigma = std::max(sigma, std::hypot(own, obstacle.inBay ? job.option().placement.sigma : 0));
     }
@@ -108,6 +112,16 @@ std::vector<Way> waysOf(const Job& job, std::span<const RoomObstacle> obstacles)
     if (!ways[i].path.empty()) ways[i].sigma = gapSigma(job, obstacles, ways[i]);
   }
   return ways;
+}
+
+std::string sideName(std::span<const RoomObstacle> obstacles, const Vec2& at) {
+  std::string wall;
+  for (const RoomObstacle& obstacle : obstacles) {
+    if (obstacle.kind == ObstacleKind::Bystander || !passesThrough(obstacle, at)) continue;
+    if (!isShell(obstacle)) return obstacle.name;
+    if (wall.empty()) wall = obstacle.name;
+  }
+  return wall;
 }
 
 std::vector<DoorSweep> doorSweeps(const Job& job) {

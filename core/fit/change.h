@@ -16,12 +16,13 @@ enum class ChangeKind {
   MoveMonitor,
   ShorterClub,
   MoveBystander,
+  DimLights,
 };
 
 /// One change that clears a finding and blocks nothing else: the job after it, assessed, says so.
 struct Change {
   ChangeKind kind = ChangeKind::MoveBay;
-  double amount = 0;     ///< metres, or radians for TurnBay
+  double amount = 0;     ///< metres; radians for TurnBay, lux for DimLights
   std::string sentence;  ///< "Move the bay 70 mm to the left, facing the screen."
   Job job;               ///< after the change
 };

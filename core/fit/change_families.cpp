@@ -9,6 +9,7 @@
 #include "job/find.h"
 #include "units/angle_text.h"
 #include "units/length_text.h"
+#include "units/quantity_text.h"
 
 namespace baywright {
 namespace {
@@ -74,6 +75,7 @@ class Families {
       moveStrikePoint();
     if (check == "frame_fit" || finding_.key.ends_with("/frame")) lowerFrame();
     if (picture || check == "projector_mount" || concernsProjector()) moveProjector();
+    if (finding_.key == "picture_brightness/contrast") dimLights();
     if (finding_.key.ends_with("/monitor")) moveMonitor();
     if (swing) shorterClub();
     if (check == "bystander_safety" || finding_.key.ends_with("/bystander")) moveBystander();
@@ -189,6 +191,25 @@ class Families {
             return "Move the projector " + formatLength(by, units) + words;
           });
     }
+  }
+
+  /// Less light from lamps and windows on the screen.
+  void dimLights() {
+    const double ambient = job_.requirements.ambient;
+    if (!(ambient > 0)) return;
+    constexpr double kGrain = 1;  // lx
+    families_.push_back({ChangeKind::DimLights, ambient, std::max(kGrain, ambient / 16), kGrain,
+                         [](const Job& job, double by) {
+                           Requirements less = job.requirements;
+                           less.ambient = std::max(0.0, less.ambient - by);
+                           return setRequirements(job, less);
+                         },
+                         [units = job_.units, ambient](double by) {
+                           return "Dim the lights, or screen them off, to " +
+                                  formatQuantity(std::max(0.0, ambient - by), QuantityKind::Illuminance,
+                                                 units) +
+                                  " on the screen.";
+                         }});
   }
 
   void moveMonitor() {

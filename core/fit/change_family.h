@@ -14,7 +14,7 @@ namespace baywright {
 /// All changes of one kind in one direction, from nothing to `most`.
 struct ChangeFamily {
   ChangeKind kind = ChangeKind::MoveBay;
-  double most = 0;   ///< metres or radians
+  double most = 0;   ///< metres, radians or lux: Change::amount
   double step = 0;   ///< between tries on the way there; what works over less than a step may be missed
   double grain = 0;  ///< amounts offered are multiples of this
   std::function<Result<Job>(const Job&, double amount)> apply;

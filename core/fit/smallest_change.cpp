@@ -72,23 +72,25 @@ class ChangeSearch {
   std::set<std::string> blockedBefore_;
 };
 
-/// Moving something costs nothing; turning is harder to mark; a new frame or another club has to be bought or
-/// agreed.
+/// A switch is nearest at hand; moving something costs nothing; turning is harder to mark; a new frame or
+/// another club has to be bought or agreed.
 int effort(ChangeKind kind) {
   switch (kind) {
+    case ChangeKind::DimLights:
+      return 0;
     case ChangeKind::MoveBay:
     case ChangeKind::MoveStrikePoint:
     case ChangeKind::MoveProjector:
     case ChangeKind::MoveMonitor:
     case ChangeKind::MoveBystander:
-      return 0;
-    case ChangeKind::TurnBay:
       return 1;
+    case ChangeKind::TurnBay:
+      return 2;
     case ChangeKind::LowerFrame:
     case ChangeKind::ShorterClub:
       break;
   }
-  return 2;
+  return 3;
 }
 
 bool isSmaller(const Change& a, const Change& b) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "flight/shots.h"
 
+#include <algorithm>
+
 namespace baywright {
 
 Shots shotsFrom(const Requirements& requirements) {
@@ -8,8 +10,8 @@ Shots shotsFrom(const Requirements& requirements) {
   shots.speed = requirements.ballSpeed;
   shots.spin = requirements.ballSpin;
   shots.meanLaunch = requirements.meanLaunch;
-  shots.sigmaLaunch = requirements.dispersionUp;
-  shots.sigmaDirection = requirements.dispersionSide;
+  shots.sigmaLaunch = std::max(kLeastDispersion, requirements.dispersionUp);
+  shots.sigmaDirection = std::max(kLeastDispersion, requirements.dispersionSide);
   return shots;
 }
 

@@ -21,6 +21,9 @@ struct Shots {
 
   bool operator==(const Shots&) const = default;
 };
+/// The least scatter that shots are computed with: over 12 m the width of a hair. Requirements that state
+/// less mean one shot alone and get this.
+inline constexpr double kLeastDispersion = 1e-4;
 Shots shotsFrom(const Requirements& requirements);
 
 /// Standard air at the room's altitude; at sea level where that is out of range.

@@ -83,8 +83,7 @@ VectorXd stepOf(const MatrixXd& jacobian, const VectorXd& residuals, double damp
 /// numbers as large as the parameters, in a handful of operations.
 double roundingOf(const LeastSquaresProblem& problem, const LeastSquaresOptions& options, const VectorXd& x) {
   constexpr double kOperations = 8;
-  const double byParameters =
-      kOperations * std::numeric_limits<double>::epsilon() * x.cwiseAbs().maxCoeff();
+  const double byParameters = kOperations * std::numeric_limits<double>::epsilon() * x.cwiseAbs().maxCoeff();
   return std::max(options.residualRounding, byParameters) * problem.sigmas.cwiseInverse().norm();
 }
 

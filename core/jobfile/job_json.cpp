@@ -52,6 +52,15 @@ void giveIds(Job& job) {
   visitIds(give, job, {});
 }
 
+/// A room whose text says nothing of a ceiling has one that nobody measured yet.
+void giveCeiling(Room& room) {
+  if (room.walls.empty() || !room.ceiling.empty()) return;
+  CeilingPart part;
+  part.name = "Ceiling";
+  part.height = notMeasured(part.height.value);
+  room.ceiling.push_back(part);
+}
+
 /// The version that the text says it has, if it is a job at all.
 Result<int> versionOf(const json& root) {
   if (!root.is_object()) return fail("The description is no job: it must be an object.");
@@ -94,6 +103,7 @@ Result<Job> jobFromJson(std::string_view text) {
   reader.read(*root, job);
   if (reader.problem()) return tl::unexpected(*reader.problem());
   for (const std::string& name : reader.unknown()) job.unknownFields.push_back({name, (*root)[name].dump()});
+  giveCeiling(job.room);
   giveIds(job);
   if (!job.activeOption && !job.options.empty()) job.activeOption = job.options.front().id;
   return validated(std::move(job));

@@ -68,20 +68,4 @@ Brightness brightnessOf(const Picture& picture, const PictureLight& light,
   return result;
 }
 
-IlluminanceMap illuminanceMap(const Picture& picture, const PictureLight& light, int columns, int rows) {
-  if (columns < 1 || rows < 1) return {};
-  IlluminanceMap map{columns, rows, {}, 0, 0};
-  map.lux.reserve(static_cast<std::size_t>(columns) * static_cast<std::size_t>(rows));
-  const LightField field(picture, light);
-  const auto corners = picture.face.corners();
-  for (int row = 0; row < rows; ++row)
-    for (int column = 0; column < columns; ++column) {
-      const double lux = field.at(between(corners, (column + 0.5) / columns, (row + 0.5) / rows));
-      map.lux.push_back(lux);
-      map.highest = std::max(map.highest, lux);
-      if (lux > 0) map.lowest = map.lowest > 0 ? std::min(map.lowest, lux) : lux;
-    }
-  return map;
-}
-
 }  // namespace baywright

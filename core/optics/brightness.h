@@ -2,7 +2,6 @@
 #pragma once
 
 #include <array>
-#include <vector>
 
 #include "job/kit.h"
 #include "optics/light_spread.h"
@@ -40,16 +39,5 @@ Brightness brightnessOf(const Picture& picture, const PictureLight& light, const
 
 /// Lux at a point of the screen's plane (s, t); zero off the picture.
 double illuminanceAt(const Picture& picture, const PictureLight& light, const Vec2& point);
-
-/// Lux over the screen, for drawing.
-struct IlluminanceMap {
-  int columns = 0;
-  int rows = 0;
-  std::vector<double> lux;  ///< at cell middles, row by row from the top left
-  double lowest = 0;        ///< of lit cells; 0 when there are none
-  double highest = 0;
-};
-/// Empty when columns or rows are less than 1.
-IlluminanceMap illuminanceMap(const Picture& picture, const PictureLight& light, int columns, int rows);
 
 }  // namespace baywright

@@ -72,5 +72,18 @@ TEST(FrameFit, IsLessSureOfARoomThatWasGuessed) {
   EXPECT_NEAR(sigma(Instrument::Laser), std::hypot(0.001, 0.005), 1e-9);
 }
 
+TEST(FrameFit, CarriesItsScreenInsideItself) {
+  const Finding wide = findingOf(garage(8, 6).bayAt(6, 3, 0).withFrame(3.2, 2.5).withScreen(3.4, 2.2).job(),
+                                 "frame_fit/screen");
+  EXPECT_EQ(wide.verdict, Verdict::Blocked);
+  EXPECT_NEAR(wide.margin->value, -0.1, 1e-12);
+  EXPECT_TRUE(contains(wide.sentence, "beyond the frame on either side")) << wide.sentence;
+  const Finding tall = findingOf(
+      garage(8, 6).bayAt(6, 3, 0).withFrame(3.2, 2.5).withScreen(3.0, 2.6, 0.05).job(), "frame_fit/screen");
+  EXPECT_NEAR(tall.margin->value, -0.15, 1e-12);
+  EXPECT_TRUE(contains(tall.sentence, "above the frame")) << tall.sentence;
+  EXPECT_EQ(assess(garage(8, 6).bayAt(6, 3, 0).job()).find("frame_fit/screen"), nullptr);
+}
+
 }  // namespace
 }  // namespace baywright

@@ -33,5 +33,23 @@ TEST(SwingEquipment, DoesNotChangeWhenTheBayMoves) {
   EXPECT_NEAR(frame(10, 4.5, 0), frame(8, 5.5, 2.0), 1e-9);
 }
 
+// Fabric is as thick as its tubes, but nothing gets through it: how far a club would get past a side counts
+// in full, and the way out is back inside. The screen's face is a plane: from a bay whose only near side it
+// is, the margin is the distance less what the swing reaches toward the target.
+TEST(SwingEquipment, FindsAClubThatWouldPassTheFabricDeepInIt) {
+  const auto job = [](double distance) {
+    return roomyHall().withFrame(9, 4.4, 0.12).strikingFrom(distance).withoutProjector().job();
+  };
+  for (const double distance : {1.9, 1.6, 1.2}) {
+    const Job near = job(distance);
+    const Assessment assessment = assess(near);
+    const Finding finding = findingOf(near, assessment, "swing_equipment/<driver>/frame");
+    const double reach = assessment.swings[0].swing->expected.figures.towardTarget.value;
+    // The frame's mouth, its members and its screen stand within 20 mm before the face.
+    EXPECT_NEAR(finding.margin->value, distance - 0.02 - reach - 0.15, 0.021) << distance;
+    EXPECT_TRUE(contains(finding.sentence, "farther from the screen")) << finding.sentence;
+  }
+}
+
 }  // namespace
 }  // namespace baywright

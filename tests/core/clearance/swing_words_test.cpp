@@ -15,6 +15,7 @@ SwingMargin marginOf(double distance, double clearance, double sigma) {
   margin.capsule.moment = kTopMoment;
   margin.capsule.part = BodyPart::ClubHead;
   margin.closest.distance = distance;
+  margin.closest.onFirst = {0, 0, 2.31};
   margin.margin = {distance - clearance, sigma};
   return margin;
 }
@@ -28,14 +29,17 @@ std::string said(double distance, double boundDistance) {
 }
 
 TEST(SwingSentence, SaysWhatIsShortOfTheClearance) {
-  EXPECT_EQ(said(0.086, 0.05),
-            "Driver, Robin: 64 mm short of the 150 mm to keep from the beam at the top of the backswing.");
+  EXPECT_EQ(
+      said(0.086, 0.05),
+      "Driver, Robin: the club head comes within 86 mm of the beam at the top of the backswing, 2310 mm "
+      "above the floor; with the 150 mm to keep it is 64 mm short.");
 }
 
 TEST(SwingSentence, SaysWhatHits) {
-  EXPECT_EQ(said(-0.05, -0.1),
-            "Driver, Robin: the club head hits the beam at the top of the backswing; with the 150 mm to keep "
-            "it is 200 mm short.");
+  EXPECT_EQ(
+      said(-0.05, -0.1),
+      "Driver, Robin: the club head hits the beam at the top of the backswing, 2310 mm above the floor; "
+      "with the 150 mm to keep it is 200 mm short.");
 }
 
 TEST(SwingSentence, MentionsFullExtensionWhereItIsWorse) {

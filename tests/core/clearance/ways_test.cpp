@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "clearance/ways.h"
 
+#include <set>
+
 #include "clearance/obstacles.h"
 #include "support/job_builder.h"
 
@@ -78,6 +80,21 @@ TEST(DoorSweeps, LeaveOutWhatNeedsNoFloor) {
   ASSERT_EQ(sweeps.size(), 2u);
   EXPECT_EQ(sweeps[0].opening, job.room.openings[0].id);
   EXPECT_EQ(sweeps[1].opening, job.room.openings[3].id);
+}
+
+TEST(WaysOf, PassBetweenThingsThatHaveNames) {
+  const Job job = garage(8, 6)
+                      .bayAt(7, 3, 0)
+                      .withDoor("D", 2.5)
+                      .withBox("Boxes", {2, 2.6}, 0.4, 5.2, 0, 1.9)
+                      .withoutMonitor()
+                      .withoutProjector()
+                      .job();
+  const Obstacles obstacles = obstaclesOf(job);
+  const Way way = waysOf(job, obstacles).at(0);
+  const std::set<std::string> sides = {sideName(obstacles, way.narrowA), sideName(obstacles, way.narrowB)};
+  EXPECT_EQ(sides, (std::set<std::string>{"the boxes", "wall C"}));
+  EXPECT_EQ(sideName(obstacles, {4, 3}), "");
 }
 
 }  // namespace

@@ -115,5 +115,23 @@ TEST(SmallestChange, StopsWhenAskedTo) {
   EXPECT_TRUE(changes->empty());
 }
 
+// 60 lx of room light on a screen that takes less for the wanted contrast: dimming comes first, and is
+// enough.
+TEST(SmallestChange, DimsTheLightsWhereContrastIsMissing) {
+  const Job job = roomyHall().with([](Job& j) { j.requirements.ambient = 60; }).job();
+  const auto changes = smallestChanges(job, "picture_brightness/contrast", {});
+  ASSERT_TRUE(changes) << changes.error().sentence();
+  ASSERT_FALSE(changes->empty());
+  const Change& dim = changes->front();
+  EXPECT_EQ(dim.kind, ChangeKind::DimLights);
+  EXPECT_NEAR(dim.job.requirements.ambient, 60 - dim.amount, 1e-12);
+  EXPECT_NE(dim.sentence.find("Dim the lights"), std::string::npos) << dim.sentence;
+  Job less = job;
+  less.requirements.ambient = 60 - dim.amount + 1;
+  const auto verdictAt = [](const Job& j) { return assess(j).find("picture_brightness/contrast")->verdict; };
+  EXPECT_EQ(verdictAt(dim.job), Verdict::Clear);
+  EXPECT_NE(verdictAt(less), Verdict::Clear);
+}
+
 }  // namespace
 }  // namespace baywright

@@ -32,5 +32,12 @@ TEST(Shots, BallRestsOnTheMatAtItsStrikePoint) {
   EXPECT_DOUBLE_EQ(ball.z(), 0.04 + kBallRadius);
 }
 
+TEST(Shots, WithoutScatterAreOneShot) {
+  Requirements requirements;
+  requirements.dispersionUp = requirements.dispersionSide = 0;
+  EXPECT_EQ(shotsFrom(requirements).sigmaLaunch, kLeastDispersion);
+  EXPECT_EQ(shotsFrom(requirements).sigmaDirection, kLeastDispersion);
+}
+
 }  // namespace
 }  // namespace baywright

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "clearance/standing_area.h"
+
+#include <algorithm>
+
+#include "clearance/headroom_field.h"
+#include "clearance/quantities.h"
+#include "geometry/polygon.h"
+
+namespace baywright {
+
+std::vector<Quantity> standingAreas(const Job& job) {
+  std::vector<Quantity> areas;
+  for (const Golfer& golfer : job.golfers) {
+    if (!golfer.swings) continue;
+    for (const Club& club : golfer.clubs) {
+      const HeadroomQuestion question{golfer.id, club.id, job.option().placement.bay.heading, kStandingCell};
+      const auto field = headroomField(job, question, {});
+      if (!field || !*field) continue;
+      double area = 0;
+      for (const Ring& ring : (*field)->zone) area += signedArea(ring);
+      areas.push_back(
+          {figureName({"swing", idText(golfer.id), idText(club.id), "standing_area"}), area, "m2"});
+    }
+  }
+  std::sort(areas.begin(), areas.end(), [](const Quantity& a, const Quantity& b) { return a.name < b.name; });
+  return areas;
+}
+
+}  // namespace baywright
