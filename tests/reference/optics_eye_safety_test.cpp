@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
-// IEC 62471-5:2015 6.6.5, seen second-hand: where the beam of a risk group 3 projector is hazardous it stays
-// at least 2.0 m above the floor, 3.0 m where people are not restrained.
+// IEC 62471-5:2015 6.6.5, as the manuals of three makers quote it by its number: where the beam of a risk
+// group 3 projector is hazardous it stays at least 2.0 m above the floor, 3.0 m where people are not
+// restrained (and 1.0 m to either side, which is not modelled).
 #include "optics/eye_safety.h"
 #include "optics_scene.h"
 

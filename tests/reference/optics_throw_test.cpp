@@ -26,8 +26,9 @@ TEST(ThrowReference, TwelveFeetForTenFeetOfScreen) {
   EXPECT_NEAR(aim.mount.throwRatio, 1.2, 1e-9);
 }
 
-// Offset as makers state it (value from memory; they differ): 100 % of half the height puts the picture's
-// edge on the lens axis. Ours counts whole heights, so 0.5.
+// Offset as two makers' manuals work it out: pixels that the picture is moved over half its size, so that at
+// 100 % all of it lies above the lens. Ours counts whole sizes, so 0.5 for 100 %. Others count whole heights
+// from the far edge and call the same 100 % (itwissen.info, Image offset).
 TEST(ThrowReference, HundredPercentOffsetPutsTheEdgeOnTheAxis) {
   const Screen screen = screenOf(3.0, 1.6875);
   Projector projector = panelOf(1920, 1080);
@@ -37,6 +38,30 @@ TEST(ThrowReference, HundredPercentOffsetPutsTheEdgeOnTheAxis) {
   const Picture picture = pictureOf(screen, projector, mount).value();
   EXPECT_NEAR(picture.cornersInBay[0].z(), mount.lens.z(), 1e-12);
   EXPECT_NEAR(picture.coverage, 1, 1e-12);
+}
+
+// The manuals' own examples, in pixels from the lens to the picture's middle: 1920 x 1200, 600/600 = 100 %,
+// 720/600 = 120 %, 240/600 = 40 %; 1920 x 1080, 648/540 = 120 %, and 192/960 = 20 % sideways.
+TEST(ThrowReference, OffsetInPixels) {
+  struct Example {
+    int height;
+    double percent;
+    double pixels;
+  };
+  for (const Example& example :
+       {Example{1200, 100, 600}, {1200, 120, 720}, {1200, 40, 240}, {1080, 120, 648}}) {
+    const Screen screen = screenOf(1.920, example.height / 1000.0);
+    Projector projector = panelOf(1920, example.height);
+    projector.offset = example.percent / 100 / 2;
+    ProjectorMount mount = opposite(screen, 2.4, 1.25);
+    mount.kind = MountKind::Floor;
+    mount.shiftSide = 0.20 / 2;
+    const Picture picture = pictureOf(screen, projector, mount).value();
+    const Vec2 middle = mapped(picture.screenFromPanel, 0.5 * picture.lens.panel).value();
+    const Vec2 lens = screenFromBay(picture.face, mount.lens);
+    EXPECT_NEAR((middle - lens).y() * 1000, example.pixels, 1e-9);  // a pixel is a millimetre here
+    EXPECT_NEAR((middle - lens).x() * 1000, 192, 1e-9);
+  }
 }
 
 // A projector's installation manual: 95 % vertical shift on a 56 x 100 in picture moves it 53.2 in, 52 %
