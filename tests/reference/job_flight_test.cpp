@@ -103,5 +103,31 @@ TEST(FlightProblem, ReboundKeepsTheShareThatTheScreenGivesBack) {
   EXPECT_GE(answer["ball.right.rebound.reach"], answer["ball.right.rebound.landing"]);
 }
 
+// The first leg of the way back, under gravity alone: with the share e of what came in, from the height at
+// which it came in, it lands after t = (v + sqrt(v^2 + 2 g h)) / g. Without spin the path in is a parabola
+// that drag shortens; its slope at the screen is that of the launch less g x / v^2.
+TEST(FlightProblem, ReboundLandsWhereAParabolaEnds) {
+  const double g = 9.80665;
+  for (const double e : {0.1, 0.2, 0.3}) {
+    JobBuilder builder = garage(14, 9);
+    builder.withCeiling(6).bayAt(13, 4.5, 0).withFrame(6, 4, 0.3).withScreen(5.8, 3.9).strikingFrom(3);
+    builder.kit().screen.restitution = e;
+    const Textbook answer(builder.withoutProjector().withoutMonitor().with([&](Job& j) {
+      j.requirements.ballSpeed = 50;
+      j.requirements.meanLaunch = 0.2;
+      j.requirements.ballSpin = 0;
+      j.requirements.dispersionUp = 0;
+    }));
+    const double speed = answer["ball.right.speed_at_screen"];
+    const double slope = std::tan(0.2) - g * 3 / std::pow(50 * std::cos(0.2), 2);
+    const double level = e * speed / std::hypot(1, slope);
+    const double up = level * slope;
+    const double drop = answer["ball.right.height_at_screen"] - 0.5 * 1.680 * 0.0254;
+    const double time = (up + std::sqrt(up * up + 2 * g * drop)) / g;
+    EXPECT_NEAR(answer["ball.right.rebound.landing"], level * time, 0.01 * level * time) << e;
+    EXPECT_NEAR(answer["ball.right.rebound.energy"], 0.5 * 0.045926 * speed * speed, 0.01) << e;
+  }
+}
+
 }  // namespace
 }  // namespace baywright::reference

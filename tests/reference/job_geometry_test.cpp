@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // Problems of geometry, from a job's text to its figures: points and planes, circles and boxes.
+#include <algorithm>
 #include <cmath>
 
 #include "textbook.h"
@@ -138,6 +139,55 @@ TEST(GeometryProblem, ClearWidthOfADoor) {
 TEST(GeometryProblem, FloorOfAnL) {
   const Textbook answer(lShapedRoom(7, 5, 2, 1.5));
   EXPECT_NEAR(answer["room.floor_area"], 35 - 3, 1e-9);
+}
+
+// The lowest level ceiling that keeps the clearance: at it the margin is nothing.
+TEST(GeometryProblem, LowestCeilingForASwing) {
+  for (const double stature : {1.2, 1.5, 1.76, 2.0, 2.2}) {
+    const JobBuilder high = emptyHall().withGolfer(stature).withClub();
+    const double needed = Textbook(high).swing("ceiling_needed");
+    EXPECT_NEAR(Textbook(JobBuilder(high).withCeiling(needed)).swing("ceiling.margin"), 0, 1e-9) << stature;
+  }
+}
+
+// A column beside a frame that is turned: from its middle to the rectangle, less its radius.
+TEST(GeometryProblem, ColumnBesideATurnedFrame) {
+  const double heading = 0.5;
+  const Vec2 column(6 + 2.2 * std::sin(heading) + 0.3, 4.5 - 2.2 * std::cos(heading));
+  const Textbook answer(
+      emptyHall().bayAt(6, 4.5, heading).withFrame(3.2, 2.5, 1.5).withColumn(column, 0.2, 5));
+  const Vec2 off = column - Vec2(6, 4.5);
+  const double d = off.x() * std::cos(heading) + off.y() * std::sin(heading);
+  const double r = off.x() * std::sin(heading) - off.y() * std::cos(heading);
+  const double gap = std::hypot(std::max({-1.4 - d, 0.0, d - 0.1}), std::max(std::abs(r) - 1.65, 0.0));
+  EXPECT_NEAR(answer["frame.beside.margin"], gap - 0.2, 1e-9);
+}
+
+// A leaf of 0.8 m that opens to 120 degrees, past a box: from the nearest corner of the box to the leaf's
+// last place.
+TEST(GeometryProblem, LeafThatOpensFarther) {
+  const JobBuilder room = emptyHall()
+                              .withDoor("A", 3.0, 0.8, HingeSide::End)
+                              .with([](Job& j) { j.room.openings[0].openAngle = 120_deg; })
+                              .withBox("Cabinet", {4.6, 0.6}, 0.2, 0.2, 0, 1);
+  const Textbook answer(room);
+  // The hinge is at (3.8, 0), the leaf's last place at 60 degrees; the box's near side is x = 4.5.
+  const auto toLeaf = [](const Vec2& p) {
+    const Vec2 along(std::cos(60_deg), std::sin(60_deg));
+    const Vec2 from = p - Vec2(3.8, 0);
+    return (from - std::clamp(from.dot(along), 0.0, 0.8) * along).norm();
+  };
+  const double gap = std::min({toLeaf({4.5, 0.5}), toLeaf({4.5, 0.7}), toLeaf({4.5, 0.6})});
+  EXPECT_NEAR(answer["door." + answer.opening(0) + ".opens.margin"], gap, 0.001);
+}
+
+// A file may say nothing of the ceiling: then it was not measured.
+TEST(GeometryProblem, RoomOfUnknownHeight) {
+  const Textbook answer(emptyHall().withGolfer(1.8).withClub().with([](Job& j) { j.room.ceiling.clear(); }));
+  const Id ceiling = answer.job.room.ceiling.at(0).id;
+  const Finding asked = answer.finding("frame_fit/above/missing/" + std::to_string(ceiling.value));
+  EXPECT_EQ(asked.verdict, Verdict::Unknown);
+  EXPECT_NE(asked.sentence.find("Measure the height of the ceiling"), std::string::npos) << asked.sentence;
 }
 
 }  // namespace

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 // Problems of projection, from a job's text to its figures, against closed forms of the pinhole (Hartley &
 // Zisserman, Multiple View Geometry, 2nd ed., ch. 6: x = f X / Z) and Lambert's law.
+#include <array>
 #include <cmath>
+#include <tuple>
 
 #include "textbook.h"
 
@@ -178,6 +180,87 @@ TEST(ProjectionProblem, ShadowOfAPlateHalfway) {
 TEST(ProjectionProblem, PixelsBlend) {
   const Textbook answer(hall(1.5));
   EXPECT_NEAR(answer["picture.pixels_blend_from"], 2.4 / 1920 * 3437.75, 1e-4);
+}
+
+// A panel of one shape on a screen of another: the largest rectangle of the panel's shape, and bars beside or
+// above it. 16:9 on 16:9, 16:10, 4:3 and a square of 2.4 m: 2.4 / (16 / 9) = 1.35 high.
+TEST(ProjectionProblem, LetterboxOnScreensOfOtherShapes) {
+  struct Shape {
+    double width, height, fittedWidth, fittedHeight;
+  };
+  for (const Shape& shape : {Shape{3.2, 1.8, 3.2, 1.8},
+                             {3.2, 2.0, 3.2, 1.8},
+                             {2.8, 2.1, 2.8, 1.575},
+                             {2.4, 2.4, 2.4, 1.35},
+                             {4.2, 1.8, 3.2, 1.8}}) {
+    const Textbook answer(hall(1.2).withFrame(4.6, 2.6).withScreen(shape.width, shape.height, 0.1));
+    EXPECT_NEAR(answer["picture.letterbox.width"], shape.fittedWidth, 1e-12);
+    EXPECT_NEAR(answer["picture.letterbox.height"], shape.fittedHeight, 1e-12);
+    EXPECT_NEAR(answer["picture.letterbox.bar_beside"], (shape.width - shape.fittedWidth) / 2, 1e-12);
+    EXPECT_NEAR(answer["picture.letterbox.bar_above"], (shape.height - shape.fittedHeight) / 2, 1e-12);
+    const double screenAspect = shape.width / shape.height;
+    EXPECT_NEAR(answer["picture.aspect_loss"],
+                1 - std::min(kPanelAspect, screenAspect) / std::max(kPanelAspect, screenAspect), 1e-12);
+  }
+}
+
+// A lens anywhere, turned about all three axes, shifted both ways: each corner is where its ray meets the
+// plane of the screen. The ray is turned step by step, roll about d, pitch about the level axis, yaw about
+// the vertical.
+TEST(ProjectionProblem, AnyAttitude) {
+  const double yaw = 0.31, pitch = -0.37, roll = 0.09, up = 0.12, side = -0.21, throwRatio = 0.85;
+  const Vec3 lens(-2.4, -0.7, 2.15);
+  const Textbook answer(hall(throwRatio).with([&](Job& j) {
+    ProjectorMount& mount = j.options[0].placement.projector;
+    mount.lens = lens;
+    mount.yaw = yaw;
+    mount.pitch = pitch;
+    mount.roll = roll;
+    mount.shiftUp = up;
+    mount.shiftSide = side;
+  }));
+  const double width = 1 / throwRatio;
+  const double height = width / kPanelAspect;
+  const auto cornerAt = [&](double across, double above) {
+    double d = 1, r = (across + side) * width, u = (above + up) * height;
+    std::tie(r, u) =
+        std::pair(r * std::cos(roll) + u * std::sin(roll), u * std::cos(roll) - r * std::sin(roll));
+    std::tie(d, u) =
+        std::pair(d * std::cos(pitch) - u * std::sin(pitch), d * std::sin(pitch) + u * std::cos(pitch));
+    std::tie(d, r) = std::pair(d * std::cos(yaw) - r * std::sin(yaw), d * std::sin(yaw) + r * std::cos(yaw));
+    const double far = -lens.x() / d;
+    return Vec2(1.5 + lens.y() + far * r, lens.z() + far * u - 0.075);
+  };
+  const std::array<std::pair<const char*, Vec2>, 4> corners = {{{"top_left", cornerAt(-0.5, 0.5)},
+                                                                {"top_right", cornerAt(0.5, 0.5)},
+                                                                {"bottom_right", cornerAt(0.5, -0.5)},
+                                                                {"bottom_left", cornerAt(-0.5, -0.5)}}};
+  for (const auto& [name, place] : corners) {
+    EXPECT_NEAR(answer[std::string("picture.on_screen.") + name + ".s"], place.x(), 1e-9) << name;
+    EXPECT_NEAR(answer[std::string("picture.on_screen.") + name + ".t"], place.y(), 1e-9) << name;
+  }
+}
+
+// Room light at which (E + A) / (E / 2000 + A) = 15: A = E (1 - 15 / 2000) / 14 = 37.8 lx for 533.3 lx.
+TEST(ProjectionProblem, RoomLightForAContrast) {
+  const Textbook answer(hall(1.2).withScreen(3.0, 1.875, 1.2 - 0.9375).with([](Job& j) {
+    j.options[0].kit.projector.panelHeight = 1200;
+    j.options[0].kit.projector.lumens = 3000;
+    j.options[0].kit.projector.contrast = 2000;
+    j.requirements.ambient = 60;
+  }));
+  EXPECT_NEAR(answer["picture.ambient_allowed"], 37.81, 0.01);
+  EXPECT_EQ(answer.finding("picture_brightness/contrast").verdict, Verdict::Blocked);
+}
+
+// A round pole of radius 60 mm halfway between lens and screen: its edges are tangents, 2 * 3.6 tan asin(0.06
+// / 1.8) wide on the screen.
+TEST(ProjectionProblem, ShadowOfAPole) {
+  const Textbook answer(hall(1.2).withColumn({10 - 1.8, 4.5}, 0.06, 3));
+  const double width = 2 * 3.6 * std::tan(std::asin(0.06 / 1.8));
+  EXPECT_NEAR(answer["picture.obstruction"], width / 3.0,
+              0.01 * width / 3.0);  // circumscribed: never too little
+  EXPECT_GE(answer["picture.obstruction"], width / 3.0);
 }
 
 }  // namespace
