@@ -45,9 +45,13 @@ QString openingWords(const Opening& opening, const std::vector<WallLine>& walls,
   for (const WallLine& line : walls)
     if (line.wall == opening.wall) wall = wallName(line);
   const QString width = lengthText(opening.width, units);
-  return opening.height.known
-             ? PartWords::tr("%1: %2 wide, %3 high").arg(wall, width, lengthText(opening.height, units))
-             : PartWords::tr("%1: %2 wide, height not measured").arg(wall, width);
+  if (!opening.height.known) return PartWords::tr("%1: %2 wide, height not measured").arg(wall, width);
+  QString words = PartWords::tr("%1: %2 wide, %3 high").arg(wall, width, lengthText(opening.height, units));
+  if (opening.sill.known && opening.sill.value > 0)
+    words += PartWords::tr(", %1 above the floor").arg(lengthText(opening.sill, units));
+  if (opening.width.how == Instrument::Scan || opening.width.how == Instrument::Guess)
+    words += PartWords::tr(", to about %1").arg(lengthText(2 * opening.width.uncertain().sigma, units));
+  return words;
 }
 
 QString fixtureWords(const Fixture& fixture, const UnitSystem& units) {

@@ -11,6 +11,7 @@
 #include "job/enum_names.h"
 #include "survey/scan_ceiling.h"
 #include "survey/scan_lines.h"
+#include "survey/scan_openings.h"
 #include "survey/scan_outline.h"
 #include "survey/scan_planes.h"
 #include "survey/scan_plumb.h"
@@ -51,6 +52,7 @@ struct Found {
   LevelScan scan;
   ScanOutline outline;
   std::vector<CeilingPlane> ceiling;
+  ScanOpenings openings;
   ScanThings things;
   double fall = 0;   ///< of the floor against the walls, radians
   double noise = 0;  ///< usual scatter about walls, metres
@@ -109,6 +111,8 @@ Result<Found> find(const ScanGeometry& upright, const Progress& progress) {
   found.ceiling = ceilingOf(found.scan, found.outline, lines);
   progress.at(0.8);
   if (progress.stop()) return cancelled();
+  found.openings = openingsOf(found.scan, found.outline, found.ceiling);
+  if (progress.stop()) return cancelled();
   found.things = thingsOf(found.scan, found.outline, found.ceiling, found.noise);
   progress.at(0.9);
   return found;
@@ -141,6 +145,7 @@ class Builder {
     made_.room.name = "Scanned room";
     walls();
     ceiling();
+    openings();
     fixtures();
     scan(upright);
     remarks();
@@ -204,6 +209,28 @@ class Builder {
     part.height = notMeasured(2.4);
     made_.room.ceiling.push_back(std::move(part));
     made_.notes.push_back("The scan shows no ceiling: measure its height.");
+  }
+
+  void openings() {
+    std::map<std::string, int> counts;
+    for (const ScanOpening& found : found_.openings.found) {
+      Opening opening = found.opening;
+      opening.id = takeId();
+      opening.wall = made_.room.walls[found.side].id;
+      const std::string name = opening.kind == OpeningKind::Window    ? "window"
+                               : opening.kind == OpeningKind::Passage ? "passage"
+                                                                      : "door";
+      opening.name = "Scanned " + name + " " + std::to_string(++counts[name]);
+      made_.room.openings.push_back(std::move(opening));
+    }
+    for (std::size_t i = 0; i < found_.openings.notes.size(); ++i) {
+      std::string note = found_.openings.notes[i];
+      note.replace(note.find('%'), 1, made_.room.walls[found_.openings.noteSides[i]].name);
+      made_.notes.push_back(std::move(note));
+    }
+    if (counts["door"] + counts["passage"] > 0)
+      made_.notes.push_back(
+          "What kind of door each opening has, and which way it opens, is a guess by its width.");
   }
 
   void fixtures() {

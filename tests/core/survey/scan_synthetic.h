@@ -19,6 +19,8 @@ struct WallHole {
   double to = 0;
   double bottom = 0;
   double top = 0;
+  double reveal = 0;      ///< depth of its sides, metres; 0: nothing is seen of them
+  bool isClosed = false;  ///< a leaf stands at the back of the reveal
 };
 
 /// A thing in the room: its sides and top are seen.
@@ -92,6 +94,25 @@ class FakeScanner {
         }
       }
     }
+    for (const WallHole& hole : fake_.holes) reveal(hole);
+  }
+
+  void reveal(const WallHole& hole) {
+    const Vec2 a = fake_.outline[hole.wall];
+    const Vec2 along = (fake_.outline[(hole.wall + 1) % fake_.outline.size()] - a).normalized();
+    const auto at = [&](double t, double z, double depth) {
+      add(raised(Vec2(a + t * along - depth * leftOf(along)), z));
+    };
+    const double step = fake_.spacing;
+    for (double depth = step / 2; depth < hole.reveal; depth += step) {
+      for (double z = hole.bottom + step / 2; z < hole.top; z += step)
+        for (const double t : {hole.from, hole.to}) at(t, z, depth);
+      for (double t = hole.from + step / 2; t < hole.to; t += step)
+        for (const double z : {hole.bottom, hole.top}) at(t, z, depth);
+    }
+    if (!hole.isClosed) return;
+    for (double t = hole.from + step / 2; t < hole.to; t += step)
+      for (double z = hole.bottom + step / 2; z < hole.top; z += step) at(t, z, hole.reveal);
   }
 
   void floorAndCeiling() {

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <vector>
+
+#include "survey/scan_ceiling.h"
+#include "survey/scan_outline.h"
+
+namespace baywright {
+
+/// A point on a wall: along it from its start, height, and into the room (negative: beyond the wall).
+struct WallPoint {
+  float along = 0;
+  float height = 0;
+  float inward = 0;
+};
+
+/// What was seen of one wall, before it and beyond it, also in squares of kWallCell: row 0 stands on the
+/// floor, column 0 at the wall's start.
+struct WallGrid {
+  double length = 0;
+  double top = 0;  ///< height of the lowest ceiling along it
+  int columns = 0;
+  int rows = 0;
+  double near = 0;  ///< half the thickness that the wall's own points take, metres
+  std::vector<WallPoint> wall;
+  std::vector<WallPoint> beyond;  ///< up to kFarBeyond
+  std::vector<WallPoint> before;  ///< things in the room, up to kFarBefore
+  std::vector<int> hits;          ///< of the wall, a square
+  std::vector<int> hidden;        ///< things that stand close before it, a square
+  std::vector<bool> isWall;       ///< a square, small gaps closed
+
+  std::size_t at(int column, int row) const {
+    return static_cast<std::size_t>(row) * static_cast<std::size_t>(columns) +
+           static_cast<std::size_t>(column);
+  }
+};
+inline constexpr double kWallCell = 0.05;    ///< metres
+inline constexpr double kFarBeyond = 12;     ///< metres
+inline constexpr double kNearBeyond = 0.60;  ///< metres: reveals and leaves
+inline constexpr double kFarBefore = 4;      ///< metres
+inline constexpr double kCloseBefore = 1.2;  ///< metres: what stands against a wall
+
+/// One a side of the outline.
+std::vector<WallGrid> wallGrids(const LevelScan& scan, const ScanOutline& outline,
+                                const std::vector<CeilingPlane>& ceiling);
+
+}  // namespace baywright
