@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <limits>
 
 #include "clearance/checks.h"
@@ -80,8 +81,31 @@ std::string sentenceOf(const CheckInput& input, const Picture& picture, std::str
          " askew at the screen; it can correct " + formatAngle(projector.keystoneMax, units) + ".";
 }
 
-/// From where the projector would do, at the height at which it hangs.
+/// " From where it hangs it does with a throw ratio of 1.21, a lens shift of 12 % down and 0 % to the right."
+std::string aimText(const CheckInput& input, const ProjectorMount& aimed) {
+  const UnitSystem& units = input.job.units;
+  const auto share = [&](double value, const char* more, const char* less) {
+    return formatQuantity(std::abs(value), QuantityKind::Ratio, units) + (value < 0 ? less : more);
+  };
+  const auto angle = [&](double value, const char* more, const char* less) {
+    return formatAngle(std::abs(value), units) + (value < 0 ? less : more);
+  };
+  std::string text =
+      " From where it hangs it does with a throw ratio of " + formatNumber(aimed.throwRatio, 2, units);
+  if (aimed.shiftUp != 0 || aimed.shiftSide != 0)
+    text += ", a lens shift of " + share(aimed.shiftUp, " up", " down") + " and " +
+            share(aimed.shiftSide, " to the right", " to the left");
+  if (aimed.yaw != 0 || aimed.pitch != 0)
+    text += ", turned " + angle(aimed.pitch, " up", " down") + " and " +
+            angle(aimed.yaw, " to the right", " to the left");
+  return text + ".";
+}
+
+/// What would do from where it hangs; else from where it would do, at that height.
 std::string placeText(const CheckInput& input, const PictureZone& zone) {
+  const Kit& kit = input.option.kit;
+  const auto aim = aimAt(kit.screen, kit.projector, input.option.placement.projector, needsOf(input));
+  if (aim && aim->works) return aimText(input, aim->mount);
   if (!zone.mountingZone) return {};
   const UnitSystem& units = input.job.units;
   if (zone.mountingZone->farthest <= 0) {

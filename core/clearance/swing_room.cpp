@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
 #include <limits>
 
 #include "clearance/checks.h"
@@ -41,7 +42,9 @@ void addWhatIsMissing(CheckResult& result, const CheckInput& input) {
         unknown("walls", {}, "Room",
                 "The room has no walls yet: measure it, trace a plan, or start from a simple shape."));
   }
-  if (input.swings.empty()) {
+  const bool somebody = std::any_of(input.job.golfers.begin(), input.job.golfers.end(),
+                                    [](const Golfer& golfer) { return golfer.swings; });
+  if (input.swings.empty() && !somebody) {
     result.findings.push_back(
         unknown("golfers", {}, "Golfers", "Nobody swings yet: add a golfer with a club."));
   }

@@ -44,6 +44,7 @@ Linework elevationOf(const ViewInput& input, ViewKind view) {
   drawTightest(board, input, sight);
   if (options.dimensions) drawDimensions(board, input, sight);
   drawFixtures(board, input, sight);
+  if (options.labels) drawBallNames(board, input, sight);
   return std::move(board).take();
 }
 

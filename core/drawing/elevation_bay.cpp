@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
 #include <array>
 #include <set>
 
 #include "clearance/kit_bodies.h"
+#include "drawing/ball_marks.h"
 #include "drawing/bay_plan.h"
 #include "drawing/elevation_parts.h"
 #include "drawing/marks.h"
@@ -76,6 +78,28 @@ std::vector<Vec2> untilWall(const std::vector<Vec2>& path, const std::vector<Roo
   return seen;
 }
 
+// The worst ball's way back, to the wall; empty where there is none to show.
+std::vector<Vec2> reboundPath(const ViewInput& input, const Sight& sight, const BallZone& zone) {
+  if (!input.options.rebound || !zone.rebound) return {};
+  std::vector<Vec2> path;
+  for (const Vec3& p : zone.rebound->worst.path) path.push_back(sight.fromBay(p));
+  return untilWall(path, sight.section);
+}
+
+// Beside a mark, in one of some rows above or below it, where there is room.
+void label(Board& board, const Vec2& at, const std::string& words, std::initializer_list<double> rows) {
+  constexpr double kSmallText = 1.8;
+  std::vector<Text> candidates;
+  for (const double row : rows) {
+    Text text =
+        textAt(Layer::Labels, at + Vec2(0, board.mm(row * 2 * kSmallText)), words, TextAnchor::Centre);
+    text.heightMm = kSmallText;
+    text.onGround = true;
+    candidates.push_back(std::move(text));
+  }
+  board.addWhereFree(candidates);
+}
+
 // A solid of the bay; on the viewer's side of the cut it is dashed.
 void drawBody(Board& board, const Sight& sight, const ConvexPolyhedron& body, Id id) {
   Path outline = polygon(Layer::Bay, silhouetteOf(body, [&](const Vec3& p) { return sight.fromBay(p); }), id);
@@ -140,15 +164,36 @@ void drawBeam(Board& board, const ViewInput& input, const Sight& sight) {
 }
 
 void drawBall(Board& board, const ViewInput& input, const Sight& sight) {
-  if (sight.view != ViewKind::Side) return;
-  for (const BallZone& zone : input.assessment.balls) {
-    if (input.options.capture && zone.fan.elevation.size() >= 3) {
-      board.add(polygon(Layer::Capture, zone.fan.elevation));
+  for (const BallZone* zone : differentShots(input.assessment)) {
+    if (sight.view == ViewKind::DownRange) {
+      const auto arrivals = arrivalBox(*zone);
+      if (input.options.capture && arrivals) board.add(rectangle(Layer::Capture, *arrivals));
+      continue;
     }
-    if (!input.options.rebound || !zone.rebound || zone.rebound->worst.path.size() < 2) continue;
-    std::vector<Vec2> path;
-    for (const Vec3& p : zone.rebound->worst.path) path.push_back(sight.fromBay(p));
-    board.add(polyline(Layer::Rebound, untilWall(path, sight.section)));
+    if (input.options.capture && zone->fan.elevation.size() >= 3)
+      board.add(areaOf(Layer::Capture, {zone->fan.elevation}, Fill::Soft));
+    auto path = reboundPath(input, sight, *zone);
+    if (path.size() >= 2) board.add(polyline(Layer::Rebound, std::move(path)));
+  }
+}
+
+void drawBallNames(Board& board, const ViewInput& input, const Sight& sight) {
+  for (const BallZone* zone : differentShots(input.assessment)) {
+    const auto arrivals = arrivalBox(*zone);
+    if (sight.view == ViewKind::DownRange) {
+      if (input.options.capture && arrivals)
+        label(board, {arrivals->center().x(), arrivals->max().y()}, "shots", {0.3, -1, -2});
+      continue;
+    }
+    if (input.options.capture && arrivals) {
+      const Vec2 at = 0.8 * Vec2(0, arrivals->center().y()) + 0.2 * sight.fromBay(zone->ball);
+      label(board, at, "shots", {-0.5, -1.5, 0.5});
+    }
+    const auto path = reboundPath(input, sight, *zone);
+    if (path.size() < 2) continue;
+    const auto top = std::max_element(path.begin(), path.end(),
+                                      [](const Vec2& a, const Vec2& b) { return a.y() < b.y(); });
+    label(board, *top, reboundText(*zone->rebound, input.job.units), {0.5, 1.5, -1});
   }
 }
 

@@ -36,6 +36,8 @@ void drawFixtures(Board& board, const ViewInput& input, const Sight& sight);
 void drawBay(Board& board, const ViewInput& input, const Sight& sight);
 void drawBeam(Board& board, const ViewInput& input, const Sight& sight);
 void drawBall(Board& board, const ViewInput& input, const Sight& sight);
+/// What the marks of the ball are.
+void drawBallNames(Board& board, const ViewInput& input, const Sight& sight);
 void drawPeople(Board& board, const ViewInput& input, const Sight& sight);
 
 // elevation_dimensions.cpp

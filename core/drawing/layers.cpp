@@ -13,7 +13,7 @@ const std::array<LayerStyle, 19>& layerStyles() {
       {Layer::SwingClearance, "Swing clearance", "Clearance asked for around the swing", Thin, Continuous},
       {Layer::Swing, "Swing", "Space that body and club sweep through", Thin, Continuous},
       {Layer::Capture, "Capture", "Shots that the screen catches", Thin, DashDot},
-      {Layer::Rebound, "Rebound", "Where a ball may come back", Thin, Dotted},
+      {Layer::Rebound, "Rebound", "Where a ball may come back, and nobody may be", Thin, Dotted},
       {Layer::Beam, "Beam", "Light from the projector", Thin, DashDot},
       {Layer::Walls, "Walls", "Walls, cut", Thick, Continuous},
       {Layer::Openings, "Openings", "Doors and windows", Thin, Continuous},

@@ -58,7 +58,10 @@ Linework planOf(const ViewInput& input) {
   if (options.corners) drawCorners(board, input);
   drawPeople(board, input);
   drawCeiling(board, input);
-  if (options.labels) drawNames(board, input);
+  if (options.labels) {
+    drawNames(board, input);
+    drawBallNames(board, input);
+  }
   return std::move(board).take();
 }
 

@@ -24,6 +24,8 @@ void drawPeople(Board& board, const ViewInput& input);
 // plan_zones.cpp
 void drawBeam(Board& board, const ViewInput& input);
 void drawBallZones(Board& board, const ViewInput& input);
+/// What the zones of the ball are.
+void drawBallNames(Board& board, const ViewInput& input);
 void drawDoorSweeps(Board& board, const ViewInput& input);
 void drawWays(Board& board, const ViewInput& input);
 void drawStanding(Board& board, const ViewInput& input);

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <array>
 
+#include "drawing/ball_marks.h"
 #include "drawing/bay_plan.h"
 #include "drawing/marks.h"
 #include "drawing/plan_parts.h"
@@ -35,6 +36,36 @@ std::vector<Vec2> barbs(const Board& board, const std::vector<Vec2>& path) {
   return {back + board.mm(1) * leftOf(along), tip, back - board.mm(1) * leftOf(along)};
 }
 
+constexpr double kSmallText = 1.8;
+
+// At the first of these places that is free.
+void smallLabel(Board& board, const std::vector<Vec2>& places, const std::string& words) {
+  std::vector<Text> candidates;
+  for (const Vec2& place : places) {
+    Text text = textAt(Layer::Labels, place, words, TextAnchor::Centre);
+    text.heightMm = kSmallText;
+    text.onGround = true;
+    candidates.push_back(std::move(text));
+  }
+  board.addWhereFree(candidates);
+}
+
+// Places on the floor to the right and to the left of the frame, where balls may fly.
+std::vector<Vec2> besideTheFrame(const ViewInput& input) {
+  const BayPlan bay{input.placement().bay};
+  const double side = input.kit().frame.width / 2;
+  std::vector<Vec2> places;
+  for (const double down : {-0.25, -0.45, -0.1, -0.65}) {
+    for (const double out : {0.7, 0.4, 1.2}) {
+      for (const double across : {side + out, -side - out}) {
+        const Vec2 at = bay(down * input.placement().strikeDistance, across);
+        if (input.job.room.walls.empty() || isInside(input.job.room, at)) places.push_back(at);
+      }
+    }
+  }
+  return places;
+}
+
 }  // namespace
 
 void drawBeam(Board& board, const ViewInput& input) {
@@ -48,19 +79,56 @@ void drawBeam(Board& board, const ViewInput& input) {
 
 void drawBallZones(Board& board, const ViewInput& input) {
   const BayPlan bay{input.placement().bay};
-  PolygonSet danger;
+  PolygonSet direct;
+  PolygonSet returning;
+  const auto collect = [&](PolygonSet& set, const Ring& ring) {
+    if (ring.size() >= 3) set.push_back({bay.ring(ring), {}});
+  };
   for (const BallZone& zone : input.assessment.balls) {
-    if (zone.danger) {
-      for (const Ring* ring : {&zone.danger->direct, &zone.danger->returning}) {
-        if (ring->size() >= 3) danger.push_back({bay.ring(*ring), {}});
-      }
-    }
-    if (input.options.capture && zone.fan.plan.size() >= 3)
-      board.add(polygon(Layer::Capture, bay.ring(zone.fan.plan)));
+    if (!zone.danger) continue;
+    collect(direct, zone.danger->direct);
+    collect(returning, zone.danger->returning);
   }
-  if (!input.options.rebound || danger.empty()) return;
-  auto rings = insideRoom(input.job.room, danger);
-  if (!rings.empty()) board.add(areaOf(Layer::Rebound, std::move(rings), Fill::None));
+  if (input.options.capture) {
+    for (const BallZone* zone : differentShots(input.assessment)) {
+      if (zone->fan.plan.size() >= 3)
+        board.add(areaOf(Layer::Capture, {bay.ring(zone->fan.plan)}, Fill::Soft));
+    }
+  }
+  if (!input.options.rebound) return;
+  if (auto rings = insideRoom(input.job.room, direct); !rings.empty())
+    board.add(areaOf(Layer::Rebound, std::move(rings), Fill::None));
+  if (auto rings = insideRoom(input.job.room, returning); !rings.empty())
+    board.add(areaOf(Layer::Rebound, std::move(rings), Fill::Soft));
+}
+
+void drawBallNames(Board& board, const ViewInput& input) {
+  const BayPlan bay{input.placement().bay};
+  const double distance = input.placement().strikeDistance;
+  if (input.options.capture) {
+    for (const BallZone* zone : differentShots(input.assessment)) {
+      if (zone->fan.plan.size() < 3) continue;
+      const double across = zone->ball.y();
+      smallLabel(
+          board,
+          {bay(-0.25 * distance, across), bay(-0.15 * distance, across), bay(-0.35 * distance, across)},
+          "shots");
+    }
+  }
+  if (!input.options.rebound) return;
+  const auto hasZone = [&](const Ring DangerZone::*ring) {
+    return std::any_of(
+        input.assessment.balls.begin(), input.assessment.balls.end(),
+        [&](const BallZone& zone) { return zone.danger && ((*zone.danger).*ring).size() >= 3; });
+  };
+  if (hasZone(&DangerZone::direct)) smallLabel(board, besideTheFrame(input), "nobody here during a swing");
+  if (hasZone(&DangerZone::returning)) {
+    std::vector<Vec2> places;
+    for (const double share : {0.55, 0.45, 0.65, 0.35}) {
+      for (const double across : {0.0, 0.25, -0.25, 0.6, -0.6}) places.push_back(bay(-share * distance, across));
+    }
+    smallLabel(board, places, "balls come back");
+  }
 }
 
 void drawStanding(Board& board, const ViewInput& input) {

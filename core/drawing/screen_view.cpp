@@ -5,9 +5,11 @@
 #include <array>
 #include <cmath>
 
+#include "drawing/ball_marks.h"
 #include "drawing/board.h"
 #include "drawing/finding_marks.h"
 #include "drawing/marks.h"
+#include "drawing/screen_light.h"
 #include "geometry/polygon_sets.h"
 #include "job/thing_lookup.h"
 #include "optics/screen_face.h"
@@ -146,70 +148,15 @@ void drawCornerMoves(Board& board, const ViewInput& input) {
   }
 }
 
-// Thirds of the target, each with the light on its middle.
-void drawNinePoints(Board& board, const ViewInput& input) {
-  const PictureZone& zone = *input.assessment.picture;
-  const auto& target = zone.corners.target;
-  const auto at = [&](double across, double down) {
-    const Vec2 top = target[0] + across * (target[1] - target[0]);
-    const Vec2 bottom = target[3] + across * (target[2] - target[3]);
-    return Vec2(top + down * (bottom - top));
-  };
-  std::vector<std::vector<Vec2>> lines;
-  for (const double third : {1.0 / 3, 2.0 / 3}) {
-    lines.push_back({at(third, 0), at(third, 1)});
-    lines.push_back({at(0, third), at(1, third)});
-  }
-  Path grid = strokes(Layer::Beam, std::move(lines), input.kit().projector.id);
-  grid.dash = LineDash::Dotted;
-  board.add(std::move(grid));
-  for (std::size_t i = 0; i < zone.brightness.ninePoints.size(); ++i) {
-    const Vec2 middle = at((static_cast<double>(i % 3) + 0.5) / 3, (static_cast<double>(i / 3) + 0.5) / 3);
-    Text value =
-        textAt(Layer::Labels, middle - Vec2(0, board.mm(kSmallText / 2)),
-               formatQuantity(zone.brightness.ninePoints[i], QuantityKind::Illuminance, input.job.units),
-               TextAnchor::Centre);
-    value.heightMm = kSmallText;
-    value.onGround = true;
-    board.add(std::move(value));
-  }
-}
-
-void drawLightLegend(Board& board, const ViewInput& input) {
-  const PictureZone& zone = *input.assessment.picture;
-  const UnitSystem& units = input.job.units;
-  const auto share = [&](double value) { return formatQuantity(value, QuantityKind::Ratio, units); };
-  const std::array lines = {
-      "Light on the nine points of the picture: mean " +
-          formatQuantity(zone.brightness.meanIlluminance, QuantityKind::Illuminance, units) +
-          ", uniformity " + share(zone.brightness.uniformity) + ", contrast in this room " +
-          formatNumber(zone.brightness.contrast, 0, units) + ":1",
-      "The picture covers " + share(zone.picture.coverage) + " of the screen; " + share(zone.picture.spill) +
-          " of it misses the screen; corners cost " + share(zone.corners.pixelLoss) + " of the pixels",
-  };
-  const double left = (input.kit().screen.width - input.kit().frame.width) / 2;
-  double y = -input.kit().screen.bottom - board.mm(18);
-  for (const std::string& line : lines) {
-    Text text = textAt(Layer::Labels, {left, y}, line);
-    text.heightMm = kSmallText;
-    board.add(std::move(text));
-    y -= board.mm(3.2);
-  }
-}
-
 // The box in which shots within two standard deviations arrive.
 void drawArrivals(Board& board, const ViewInput& input) {
-  constexpr double kOnScreen = 0.05;  // a ball's radius before the face, and some
   const ScreenFace face = faceOf(input.kit().screen);
-  for (const BallZone& zone : input.assessment.balls) {
-    Box box;
-    for (const Vec2& p : zone.fan.elevation) {
-      if (std::abs(p.x()) > kOnScreen) continue;
-      for (const Vec2& q : zone.fan.plan) {
-        if (std::abs(q.x()) <= kOnScreen) box.extend(screenFromBay(face, {0, q.y(), p.y()}));
-      }
-    }
-    if (box.isEmpty() || box.volume() <= 0) continue;
+  for (const BallZone* each : differentShots(input.assessment)) {
+    const BallZone& zone = *each;
+    const auto arrivals = arrivalBox(zone);
+    if (!arrivals) continue;
+    const Box box(screenFromBay(face, {0, arrivals->min().x(), arrivals->min().y()}),
+                  screenFromBay(face, {0, arrivals->max().x(), arrivals->max().y()}));
     board.add(rectangle(Layer::Capture, box));
     std::string words = "shots within two deviations";
     if (zone.heightAtScreen) {
@@ -252,16 +199,13 @@ Linework screenViewOf(const ViewInput& input) {
   if (input.assessment.picture) {
     const PictureZone& zone = *input.assessment.picture;
     if (input.options.beam) {
-      if (zone.picture.lit.size() >= 3) {
-        Path lit = areaOf(Layer::Beam, {zone.picture.lit}, Fill::Soft, input.kit().projector.id);
-        lit.stroked = false;
-        board.add(std::move(lit));
-      }
+      drawLightTints(board, input);
       board.add(polygon(Layer::Beam,
                         {zone.picture.cornersOnScreen.begin(), zone.picture.cornersOnScreen.end()},
                         input.kit().projector.id));
       drawCornerMoves(board, input);
       drawNinePoints(board, input);
+      drawLightContours(board, input);
     }
     drawShadows(board, input);
     if (input.options.labels) drawLightLegend(board, input);

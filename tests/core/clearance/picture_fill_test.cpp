@@ -68,5 +68,20 @@ TEST(PictureFill, TellsWhyThereIsNoPicture) {
   EXPECT_EQ(findingOf(job, assessment, "picture_fill/none").verdict, Verdict::Blocked);
 }
 
+TEST(PictureFill, SaysWhatWouldDo) {
+  // Near enough, but zoomed in: another zoom does from where it hangs.
+  const Finding zoomed =
+      findingOf(filled().with([](Job& j) { j.options[0].placement.projector.throwRatio = 1.1; }).job(),
+                "picture_fill/coverage");
+  EXPECT_TRUE(contains(zoomed.sentence, "From where it hangs it does with a throw ratio of 1.0"))
+      << zoomed.sentence;
+  // Too near for any zoom: from 0.9 times 3.2 m on.
+  const Finding near =
+      findingOf(filled().with([](Job& j) { j.options[0].placement.projector.lens.x() = -2.0; }).job(),
+                "picture_fill/coverage");
+  EXPECT_TRUE(contains(near.sentence, "At this height it does from 2.8")) << near.sentence;
+  EXPECT_FALSE(contains(findingOf(filled().job(), "picture_fill/zoom").sentence, " does from "));
+}
+
 }  // namespace
 }  // namespace baywright
