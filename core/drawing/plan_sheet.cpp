@@ -101,6 +101,7 @@ class PlanSheet {
   std::vector<SheetPage> pages() {
     addFirstPage();
     addLaterViews();
+    addScreen();
     addText();
     finish();
     return std::move(pages_);
@@ -147,6 +148,22 @@ class PlanSheet {
       placeViews(page, first, corners);
       page.marks.append(rulerMarks(PageBox(layout_.frame)));
       first += corners.size();
+    }
+  }
+
+  /// The screen seen face on has a page and a scale of its own, so that its figures can be read.
+  void addScreen() {
+    if (!input_.assessment.picture) return;
+    ViewDrawer drawer;
+    for (const double denominator : scaleLadder(scaleFamilyOf(input_.job.units))) {
+      const SheetView view = sheetView(input_, ViewKind::ScreenFace, denominator, drawer);
+      const auto corners = arranged({view.size}, layout_.laterDrawing, kBetweenViews);
+      if (!corners) continue;
+      SheetPage& page = addPage("Picture on the screen");
+      page.scaleDenominator = denominator;
+      page.marks.append(placed(view.marks, {1, corners->front()}));
+      page.marks.append(rulerMarks(PageBox(layout_.frame)));
+      return;
     }
   }
 
