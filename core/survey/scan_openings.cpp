@@ -7,8 +7,6 @@
 #include <cstdio>
 #include <optional>
 
-#include "survey/scan_wall_grid.h"
-
 namespace baywright {
 namespace {
 
@@ -187,7 +185,7 @@ class WallSearch {
       for (int column = rect.left; column < rect.right; ++column)
         for (int row = rect.bottom; row < rect.top; ++row) taken_[grid_.at(column, row)] = true;
     }
-    noteHidden();
+    noteParts();
   }
 
  private:
@@ -294,12 +292,14 @@ class WallSearch {
   }
 
   void noteUnseen(const Rect& rect) {
-    if (rect.area() * kWallCell * kWallCell < kNotedUnseen) return;
-    note("A part of wall % of about " + sizeText(rect) +
-         ", was not seen and was taken for wall: look whether there is a door or a window.");
+    if (rect.area() * kWallCell * kWallCell >= kNotedUnseen) unseen_.push_back(rect);
   }
 
-  void noteHidden() {
+  void noteParts() {
+    if (!unseen_.empty())
+      note("A part of wall % of about " + sizeText(unseen_[0]) +
+           (unseen_.size() > 1 ? ", and others were" : ", was") +
+           " not seen and taken for wall: look whether there is a door or a window.");
     if (hidden_ < kNotedHidden) return;
     char text[32];
     std::snprintf(text, sizeof text, "%.0f", hidden_);
@@ -319,14 +319,13 @@ class WallSearch {
   ScanOpenings& result_;
   std::vector<bool> taken_;
   double hidden_ = 0;
+  std::vector<Rect> unseen_;  // the largest first
 };
 
 }  // namespace
 
-ScanOpenings openingsOf(const LevelScan& scan, const ScanOutline& outline,
-                        const std::vector<CeilingPlane>& ceiling) {
+ScanOpenings openingsOf(const std::vector<WallGrid>& grids) {
   ScanOpenings result;
-  const auto grids = wallGrids(scan, outline, ceiling);
   for (std::size_t i = 0; i < grids.size(); ++i) WallSearch(grids[i], i, result).search();
   std::stable_sort(result.found.begin(), result.found.end(), [](const ScanOpening& a, const ScanOpening& b) {
     return std::pair(a.side, a.opening.offset.value) < std::pair(b.side, b.opening.offset.value);

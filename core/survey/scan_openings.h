@@ -5,8 +5,7 @@
 #include <vector>
 
 #include "job/opening.h"
-#include "survey/scan_ceiling.h"
-#include "survey/scan_outline.h"
+#include "survey/scan_wall_grid.h"
 
 namespace baywright {
 
@@ -33,7 +32,6 @@ struct ScanOpenings {
 /// reveal lie: Instrument::Scan. Where there is no wall beside an edge to tell, it is known to a few
 /// centimetres, as in a scan whose walls scatter by more than 15 mm: Instrument::Guess. Doors that lie flush
 /// with their wall are not found. The kind of a door and the way it opens are guesses by its width.
-ScanOpenings openingsOf(const LevelScan& scan, const ScanOutline& outline,
-                        const std::vector<CeilingPlane>& ceiling);
+ScanOpenings openingsOf(const std::vector<WallGrid>& grids);
 
 }  // namespace baywright

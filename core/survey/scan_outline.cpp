@@ -30,6 +30,10 @@ constexpr double kShortestUnseen = 0.50;  ///< where hardly any of it was seen
 constexpr double kHardlySeen = 0.25;
 constexpr double kShortestBend = 1.00;  ///< between walls nearly in line: a bowed wall is one wall
 constexpr double kBend = 0.995;         ///< cosine of 6 degrees
+constexpr double kAlike = 0.985;        ///< cosine of 10 degrees
+constexpr double kAskew = 0.5;          ///< cosine of 60 degrees
+constexpr double kShort = 0.60;         ///< metres
+constexpr double kMostTurned = 0.35;    ///< radians, 20 degrees, that a side shorter than that may be off
 constexpr double kFrameMargin = 0.5;    ///< metres
 
 /// Points in two bands, or overhead, where little but walls and lintels stands, make a place of a line a
@@ -64,14 +68,52 @@ EdgeFacts factsOf(const ScanLine& line, const Vec2& a, const Vec2& b) {
   return {walls / count, tops / count, open / count};
 }
 
-/// A side that goes on nearly as one of its neighbours does.
+/// A side that goes on nearly as one of its neighbours does, or leads askew from one wall to another beside
+/// it.
 bool isBend(const SideRing& ring, std::size_t side, const std::vector<ScanLine>& lines) {
   const std::size_t n = ring.lines.size();
   const auto normal = [&](std::size_t i) -> const Vec2& {
     return lines[static_cast<std::size_t>(ring.lines[i % n])].normal;
   };
-  return std::abs(normal(side).dot(normal(side + 1))) > kBend ||
-         std::abs(normal(side).dot(normal(side + n - 1))) > kBend;
+  const double after = std::abs(normal(side).dot(normal(side + 1)));
+  const double before = std::abs(normal(side).dot(normal(side + n - 1)));
+  if (after > kBend || before > kBend) return true;
+  return std::abs(normal(side + 1).dot(normal(side + n - 1))) > kAlike && std::min(after, before) > kAskew;
+}
+
+Vec2 crossingOf(const ScanLine& a, const ScanLine& b) {
+  const double det = cross(a.normal, b.normal);
+  return {(a.offset * b.normal.y() - b.offset * a.normal.y()) / det,
+          (a.normal.x() * b.offset - b.normal.x() * a.offset) / det};
+}
+
+/// A short side has hardly any direction of its own, for the walls at its ends reach into it: square to its
+/// neighbours where it nearly is, turned about its middle.
+void squareShortSides(ScanOutline& outline) {
+  const std::size_t n = outline.sides.size();
+  std::vector<ScanLine> squared = outline.sides;
+  for (std::size_t i = 0; i < n; ++i) {
+    const ScanLine& before = outline.sides[(i + n - 1) % n];
+    const ScanLine& after = outline.sides[(i + 1) % n];
+    const Vec2 a = outline.corners[i];
+    const Vec2 b = outline.corners[(i + 1) % n];
+    const double length = (b - a).norm();
+    const double most = length < kShort ? kMostTurned : length < 2 * kShort ? kMostTurned / 3 : 0;
+    if (std::abs(before.normal.dot(after.normal)) < kAlike) continue;
+    const Vec2 facing = before.normal.dot(after.normal) < 0 ? Vec2(before.normal - after.normal)
+                                                            : Vec2(before.normal + after.normal);
+    Vec2 square = leftOf(facing.normalized());
+    ScanLine& side = squared[i];
+    if (square.dot(side.normal) < 0) square = -square;
+    if (std::acos(std::min(1.0, square.dot(side.normal))) > most) continue;
+    const Vec2 middle = side.offset * side.normal + side.middle * side.along();
+    side.normal = square;
+    side.offset = square.dot(middle);
+    side.middle = side.along().dot(middle);
+  }
+  outline.sides = std::move(squared);
+  for (std::size_t i = 0; i < n; ++i)
+    outline.corners[i] = crossingOf(outline.sides[(i + n - 1) % n], outline.sides[i]);
 }
 
 class Chooser {
@@ -260,6 +302,7 @@ Result<ScanOutline> outlineOf(const LevelScan& scan, const std::vector<ScanLine>
     }
     outline.sides.push_back(std::move(side));
   }
+  squareShortSides(outline);
   return outline;
 }
 

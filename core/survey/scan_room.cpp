@@ -111,9 +111,10 @@ Result<Found> find(const ScanGeometry& upright, const Progress& progress) {
   found.ceiling = ceilingOf(found.scan, found.outline, lines);
   progress.at(0.8);
   if (progress.stop()) return cancelled();
-  found.openings = openingsOf(found.scan, found.outline, found.ceiling);
+  const auto grids = wallGrids(found.scan, found.outline, found.ceiling);
+  found.openings = openingsOf(grids);
   if (progress.stop()) return cancelled();
-  found.things = thingsOf(found.scan, found.outline, found.ceiling, found.noise);
+  found.things = thingsOf(found.scan, found.outline, found.ceiling, grids, found.noise);
   progress.at(0.9);
   return found;
 }
@@ -290,6 +291,14 @@ class Builder {
       made_.notes.push_back("The floor is uneven by " + fixed(1000 * found_.scan.floorScatter, 0) +
                             " mm, or the scan is bent.");
     const ScanThings& things = found_.things;
+    if (things.small > 0)
+      made_.skipped.push_back(std::to_string(things.small) + (things.small == 1 ? " thing" : " things") +
+                              " smaller than " + fixed(100 * kLeastThing, 0) +
+                              " cm made no fixture; clearances still see the points.");
+    if (things.tooMany > 0)
+      made_.skipped.push_back("Of the things found, the " + std::to_string(things.fixtures.size()) +
+                              " largest are proposed; clearances still see the points of " +
+                              std::to_string(things.tooMany) + " more.");
     if (things.unrecognised > 0)
       made_.skipped.push_back(std::to_string(things.unrecognised) +
                               " points in the room belong to nothing recognised; clearances still see them.");

@@ -16,14 +16,25 @@ constexpr double kNoises = 4;      ///< or so many times the noise
 constexpr std::size_t kFewestInCube = 2;
 constexpr std::size_t kFewestCubes = 6;
 constexpr double kTouches = 0.15;   ///< metres to floor, ceiling or wall that are taken for none
-constexpr double kSmallest = 0.10;  ///< metres of a box's longest side
+constexpr double kJoined = 0.15;    ///< metres between boxes on the plan that may be one
+constexpr double kJoinedUp = 0.40;  ///< and in height: boards of a rack
+constexpr double kGrown = 1.5;      ///< times the volume of two boxes that the box round both may have
+constexpr double kAdded = 0.08;     ///< or so many cubic metres more
+constexpr double kDeepest = 0.90;   ///< metres that a thing reaches back to a wall it hides
+constexpr double kWallSeen = 0.20;  ///< share of the wall behind it that may be seen
+constexpr std::size_t kMostTrimmed = 25;
+constexpr std::size_t kMostJoined = 400;  ///< things; more are not joined, for each pair is looked at
 constexpr double kTrimmed = 0.005;  ///< share of a group's points that may lie out of its box, each side
 
 class Sorter {
  public:
   Sorter(const LevelScan& scan, const ScanOutline& outline, const std::vector<CeilingPlane>& ceiling,
-         double noise)
-      : scan_(scan), outline_(outline), ceiling_(ceiling), near_(std::max(kSurface, kNoises * noise)) {}
+         const std::vector<WallGrid>& grids, double noise)
+      : scan_(scan),
+        outline_(outline),
+        ceiling_(ceiling),
+        grids_(grids),
+        near_(std::max(kSurface, kNoises * noise)) {}
 
   ScanThings sort() {
     collect();
@@ -127,6 +138,20 @@ class Sorter {
     return cubeOf;
   }
 
+  struct Span {
+    double low = 0;
+    double high = 0;
+    double size() const { return high - low; }
+  };
+
+  struct Thing {
+    std::vector<Vec3> points;
+    BoxShape box;
+    Span height;
+
+    double volume() const { return box.width * box.depth * std::max(height.size(), 0.01); }
+  };
+
   void propose(const std::vector<std::uint32_t>& groupOf) {
     std::vector<std::vector<Vec3>> members(groupCount_);
     for (std::size_t i = 0; i < loose_.size(); ++i) {
@@ -134,39 +159,68 @@ class Sorter {
       ++(isThing ? things_.inThings : things_.unrecognised);
       if (isThing) members[groupOf[i]].push_back(loose_[i].cast<double>());
     }
-    std::vector<std::pair<double, Fixture>> found;
-    for (const auto& points : members) {
-      if (points.empty()) continue;
-      const auto fixture = boxed(points);
-      if (fixture)
-        found.emplace_back(volume(*fixture), *fixture);
-      else {
-        things_.inThings -= points.size();
-        things_.unrecognised += points.size();
-      }
-    }
+    std::vector<Thing> found;
+    for (auto& points : members)
+      if (!points.empty()) found.push_back(thingOf(std::move(points)));
+    join(found);
+    const auto isSmall = [](const Thing& thing) {
+      return std::max({thing.box.width, thing.box.depth, thing.height.size()}) < kLeastThing;
+    };
+    things_.small = static_cast<std::size_t>(std::count_if(found.begin(), found.end(), isSmall));
+    std::erase_if(found, isSmall);
     std::stable_sort(found.begin(), found.end(),
-                     [](const auto& a, const auto& b) { return a.first > b.first; });
-    for (auto& [size, fixture] : found)
-      if (things_.fixtures.size() < kMostScanThings) things_.fixtures.push_back(std::move(fixture));
+                     [](const Thing& a, const Thing& b) { return a.volume() > b.volume(); });
+    things_.tooMany = found.size() - std::min(found.size(), kMostScanThings);
+    found.resize(std::min(found.size(), kMostScanThings));
+    for (const Thing& thing : found) things_.fixtures.push_back(fixtureOf(thing));
   }
 
-  static double volume(const Fixture& fixture) {
-    const auto& box = std::get<BoxShape>(fixture.shape);
-    return box.width * box.depth * (fixture.top.value - fixture.bottom.value);
+  /// Boxes side by side that one box round both describes about as well.
+  void join(std::vector<Thing>& found) const {
+    if (found.size() > kMostJoined) return;
+    for (bool changed = true; changed;) {
+      changed = false;
+      for (std::size_t i = 0; i < found.size(); ++i)
+        for (std::size_t j = i + 1; j < found.size(); ++j) {
+          if (!touch(found[i], found[j])) continue;
+          std::vector<Vec3> both = found[i].points;
+          both.insert(both.end(), found[j].points.begin(), found[j].points.end());
+          Thing joined = thingOf(std::move(both));
+          const double apart = found[i].volume() + found[j].volume();
+          if (joined.volume() > std::max(kGrown * apart, apart + kAdded)) continue;
+          found[i] = std::move(joined);
+          found.erase(found.begin() + static_cast<std::ptrdiff_t>(j));
+          changed = true;
+          --j;
+        }
+    }
   }
 
-  struct Span {
-    double low = 0;
-    double high = 0;
-    double size() const { return high - low; }
-  };
+  static bool touch(const Thing& a, const Thing& b) {
+    if (a.height.low > b.height.high + kJoinedUp || b.height.low > a.height.high + kJoinedUp) return false;
+    const Ring first = ringOf(a.box);
+    const Ring second = ringOf(b.box);
+    if (locate(first, b.box.centre) != Location::Outside || locate(second, a.box.centre) != Location::Outside)
+      return true;
+    for (std::size_t i = 0; i < 4; ++i)
+      if (closestOnBoundary({first, {}}, Segment2{second[i], second[(i + 1) % 4]}).distance < kJoined)
+        return true;
+    return false;
+  }
+
+  static Ring ringOf(const BoxShape& box) {
+    const Vec2 u = 0.5 * box.width * Vec2(std::cos(box.heading), std::sin(box.heading));
+    const Vec2 v = 0.5 * box.depth * leftOf(Vec2(std::cos(box.heading), std::sin(box.heading)));
+    return {box.centre - u - v, box.centre + u - v, box.centre + u + v, box.centre - u + v};
+  }
 
   template <class Place>
   static Span spanOf(const std::vector<Vec3>& points, const Place& place) {
     std::vector<double> values;
     for (const Vec3& p : points) values.push_back(place(p));
-    const auto trimmed = static_cast<std::size_t>(kTrimmed * static_cast<double>(values.size()));
+    // A far end has few of the points: more may not be left out than stray.
+    const auto trimmed =
+        std::min(kMostTrimmed, static_cast<std::size_t>(kTrimmed * static_cast<double>(values.size())));
     std::nth_element(values.begin(), values.begin() + static_cast<std::ptrdiff_t>(trimmed), values.end());
     const double low = values[trimmed];
     const std::size_t upper = values.size() - 1 - trimmed;
@@ -199,16 +253,23 @@ class Sorter {
     return best;
   }
 
-  std::optional<Fixture> boxed(const std::vector<Vec3>& points) const {
-    BoxShape box = smallestBox(points);
-    Span height = spanOf(points, [](const Vec3& p) { return p.z(); });
-    if (std::max({box.width, box.depth, height.size()}) < kSmallest) return std::nullopt;
+  Thing thingOf(std::vector<Vec3> points) const {
+    Thing thing;
+    thing.box = smallestBox(points);
+    thing.height = spanOf(points, [](const Vec3& p) { return p.z(); });
+    thing.points = std::move(points);
+    return thing;
+  }
+
+  Fixture fixtureOf(const Thing& thing) const {
+    BoxShape box = thing.box;
+    Span height = thing.height;
     const double top = ceilingAt(box.centre);
     const bool stands = height.low < near_ + kTouches;
     const bool hangs = height.high > top - near_ - kTouches;
     if (stands) height.low = 0;
     if (hangs) height.high = std::max(top, height.low + 0.01);
-    toWalls(box);
+    toWalls(box, height);
     Fixture fixture;
     fixture.kind = kindOf(box, height, stands, hangs);
     fixture.shape = box;
@@ -218,17 +279,46 @@ class Sorter {
     return fixture;
   }
 
-  /// A box that nearly touches a wall was parted from it by the band that the wall's own points take.
-  void toWalls(BoxShape& box) const {
+  /// Whether a box keeps the wall of side `index`, as far as it faces it, from being seen.
+  bool hides(std::size_t index, const BoxShape& box, const Span& height) const {
+    const WallGrid& grid = grids_[index];
+    const Vec2 along = -outline_.sides[index].along();
+    const double middle = along.dot(box.centre - outline_.corners[index]);
     const Vec2 u(std::cos(box.heading), std::sin(box.heading));
-    for (const ScanLine& side : outline_.sides)
+    const double half = 0.5 * (std::abs(u.dot(along)) > 0.5 ? box.width : box.depth);
+    constexpr double kWithin = 0.08;  // the edges of its shadow are not straight
+    double seen = 0;
+    double all = 0;
+    for (int column = 0; column < grid.columns; ++column)
+      for (int row = 0; row < grid.rows; ++row) {
+        const double t = (column + 0.5) * kWallCell;
+        const double z = (row + 0.5) * kWallCell;
+        if (std::abs(t - middle) > half - kWithin || z < height.low + kWithin || z > height.high - kWithin)
+          continue;
+        all += 1;
+        seen += grid.isWall[grid.at(column, row)] ? 1 : 0;
+      }
+    if (all == 0 || seen > kWallSeen * all) return false;
+    return std::none_of(grid.beyond.begin(), grid.beyond.end(), [&](const WallPoint& p) {
+      return std::abs(p.along - middle) < half && p.height > height.low && p.height < height.high;
+    });
+  }
+
+  /// A box that nearly touches a wall was parted from it by the band that the wall's own points take.
+  void toWalls(BoxShape& box, const Span& height) const {
+    const Vec2 u(std::cos(box.heading), std::sin(box.heading));
+    for (std::size_t i = 0; i < outline_.sides.size(); ++i)
       for (const bool isWidth : {true, false}) {
+        const ScanLine& side = outline_.sides[i];
         const Vec2 axis = isWidth ? u : leftOf(u);
         double& size = isWidth ? box.width : box.depth;
         const double facing = side.normal.dot(axis);
         if (std::abs(facing) < 0.996) continue;
         const double gap = side.distance(box.centre) - size / 2;
-        if (gap <= 0 || gap > near_ + 0.05) continue;
+        if (gap <= 0 || gap > kDeepest) continue;
+        const double along = -side.along().dot(box.centre - outline_.corners[i]);
+        if (along < 0 || along > grids_[i].length) continue;
+        if (gap > near_ + 0.05 && !hides(i, box, height)) continue;
         box.centre -= 0.5 * gap * side.normal;
         size += gap;
       }
@@ -249,6 +339,7 @@ class Sorter {
   const LevelScan& scan_;
   const ScanOutline& outline_;
   const std::vector<CeilingPlane>& ceiling_;
+  const std::vector<WallGrid>& grids_;
   double near_;
   std::vector<Eigen::Vector3f> loose_;
   std::vector<std::size_t> sizes_;
@@ -259,8 +350,9 @@ class Sorter {
 }  // namespace
 
 ScanThings thingsOf(const LevelScan& scan, const ScanOutline& outline,
-                    const std::vector<CeilingPlane>& ceiling, double noise) {
-  return Sorter(scan, outline, ceiling, noise).sort();
+                    const std::vector<CeilingPlane>& ceiling, const std::vector<WallGrid>& grids,
+                    double noise) {
+  return Sorter(scan, outline, ceiling, grids, noise).sort();
 }
 
 }  // namespace baywright

@@ -107,7 +107,7 @@ TEST(ScanOpenings, MakesNoWindowOfARoundPatchThatWasNotSeen) {
   const auto made = recogniseRoom(scan, {});
   ASSERT_TRUE(made);
   EXPECT_TRUE(made->room.openings.empty());
-  EXPECT_TRUE(saysOf(made->notes, "A", "was not seen and was taken for wall"));
+  EXPECT_TRUE(saysOf(made->notes, "A", "was not seen and taken for wall"));
 }
 
 TEST(ScanOpenings, FindsNoneInWholeWalls) {

@@ -169,6 +169,50 @@ TEST(ScanRoom, PutsBoxesRoundWhatStandsAndHangs) {
   expectBox(FixtureKind::Beam, fake.things[2].low, fake.things[2].high);
 }
 
+// With 20 mm of noise so short a side is not told from the corners beside it.
+TEST(ScanRoom, KeepsTheShortSidesOfAChimneyBreastSquare) {
+  for (const double noise : {0.005, 0.010}) {
+    FakeScan fake;
+    fake.outline = {{0, 0}, {6.6, 0}, {6.6, 4.4}, {4.3, 4.4}, {4.3, 4.05}, {2.9, 4.05}, {2.9, 4.4}, {0, 4.4}};
+    fake.noise = noise;
+    fake.yaw = 0.3;
+    expectWalls(recognised(fake).room, worldOutline(fake.outline));
+  }
+}
+
+TEST(ScanRoom, MakesOneOfTheBoxesOnARackAndNoneOfCrumbs) {
+  FakeScan fake = rectangleRoom(6.6, 4.9);
+  fake.spacing = 0.02;
+  for (int level = 0; level < 3; ++level)
+    for (int i = 0; i < 8; ++i) {
+      const Vec3 low(1 + 0.42 * i, 0.05, 0.05 + 0.6 * level);
+      fake.things.push_back({low, low + Vec3(0.3 + 0.01 * i, 0.4, 0.25 + 0.02 * (i % 4))});
+    }
+  for (int i = 0; i < 6; ++i) {
+    const Vec3 low(0.5 + 0.9 * i, 2.5 + 0.1 * i, 0);
+    fake.things.push_back({low, low + Vec3(0.16, 0.16, 0.18)});
+  }
+  const auto made = recognised(fake);
+  ASSERT_EQ(made.room.fixtures.size(), 1u);
+  const auto& box = std::get<BoxShape>(made.room.fixtures[0].shape);
+  EXPECT_EQ(made.room.fixtures[0].kind, FixtureKind::Shelving);
+  EXPECT_NEAR(std::max(box.width, box.depth), 3.31, 0.05);
+  EXPECT_NEAR(made.room.fixtures[0].top.value, 1.54, 0.05);
+  EXPECT_TRUE(std::any_of(made.skipped.begin(), made.skipped.end(), [](const std::string& sentence) {
+    return sentence.starts_with("6 things smaller than 25 cm made no fixture");
+  }));
+}
+
+TEST(ScanRoom, TakesAThingThatHidesTheWallBehindItToReachThere) {
+  FakeScan fake = rectangleRoom(6.6, 4.9);
+  fake.things = {{Vec3(2, 0.55, 0), Vec3(4.2, 0.6, 2.0)}};  // only the face of a cupboard was seen
+  fake.holes = {{0, 2.0, 4.2, 0, 2.0}};
+  const auto made = recognised(fake);
+  ASSERT_EQ(made.room.fixtures.size(), 1u);
+  const auto& box = std::get<BoxShape>(made.room.fixtures[0].shape);
+  EXPECT_NEAR(std::min(box.width, box.depth), 0.6, 0.03);
+}
+
 TEST(ScanRoom, HandsTheWholeScanBackInTheWorldFrame) {
   const FakeScan fake = furnished(lShapedRoom());
   const ScanGeometry scan = scanned(fake);
