@@ -51,6 +51,28 @@ double caughtError(const Capture& capture) {
   return std::hypot(kShareError, std::min(kObstacleShareError, capture.of(Meets::Obstacle)));
 }
 
+/// What is met, by its name where it is one thing in the room.
+std::string wordsFor(const CheckInput& input, const Capture& capture, const MeetsRow& row) {
+  if (row.meets != Meets::Obstacle || capture.hits.empty()) return std::string(row.words);
+  const auto what = std::find_if(input.obstacles.begin(), input.obstacles.end(),
+                                 [&](const RoomObstacle& o) { return o.id == capture.hits.front().id; });
+  return what == input.obstacles.end() ? std::string(row.words) : what->name;
+}
+
+/// What to move.
+std::string hintFor(Meets most) {
+  switch (most) {
+    case Meets::Obstacle:
+      return " Move that out of the way, or strike nearer to the screen.";
+    case Meets::Floor:
+      return " Such shots are topped: no frame catches them.";
+    case Meets::Screen:
+      return {};
+    default:
+      return " Striking nearer to the screen, or a larger screen, catches more.";
+  }
+}
+
 void addCaught(CheckResult& result, const CheckInput& input, const BallSetting& ball) {
   Finding finding = blank(input, ball, "");
   const Capture& capture = ball.zone.capture;
@@ -63,10 +85,10 @@ void addCaught(CheckResult& result, const CheckInput& input, const BallSetting& 
   for (const MeetsRow& row : kRows) {
     if (row.meets != Meets::Screen && (!most || capture.of(row.meets) > capture.of(most->meets))) most = &row;
   }
-  if (capture.of(most->meets) > kShareError) {
-    finding.sentence += "; most of the others meet " + std::string(most->words);
-  }
+  if (capture.of(most->meets) > kShareError)
+    finding.sentence += "; most of the others meet " + wordsFor(input, capture, *most);
   finding.sentence += ".";
+  if (finding.verdict != Verdict::Clear) finding.sentence += hintFor(most->meets);
   result.findings.push_back(std::move(finding));
 }
 

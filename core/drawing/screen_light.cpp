@@ -111,7 +111,7 @@ void drawLightLegend(Board& board, const ViewInput& input) {
   }
 
   constexpr double kPatch = 8;    // mm wide
-  constexpr double kColumn = 46;  // mm from patch to patch
+  constexpr double kColumn = 58;  // mm from patch to patch
   constexpr std::size_t kColumns = 2;
   const double gain = input.kit().screen.gain;
   const LightBands light = bandsOf(input);

@@ -51,6 +51,7 @@ TEST(BallCapture, IsLessSureWhereThingsStandInTheWay) {
   const Job lamp = roomyHall().withoutProjector().withBox("Lamp", {8.0, 4.5}, 0.3, 0.3, 0.5, 1.1).job();
   EXPECT_NEAR(findingOf(free, "ball_capture/right").margin->sigma, kShareError, 1e-12);
   EXPECT_NEAR(findingOf(lamp, "ball_capture/right").margin->sigma, kObstacleShareError, 1e-4);
+  EXPECT_TRUE(contains(findingOf(lamp, "ball_capture/right").sentence, "meet the lamp. Move that"));
 }
 
 TEST(BallCapture, ServesBothHands) {
