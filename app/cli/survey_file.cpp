@@ -101,7 +101,11 @@ Result<SurveyRead> readSurveyFile(const SurveyFile& file) {
   auto bytes = readWholeFile(file.path, kMostScanBytes);
   if (!bytes) return tl::unexpected(bytes.error());
   const SurveyKind kind = surveyKindOf(name, *bytes);
+  BlobPtr original;  // a scan keeps its file itself
+  if (kind != SurveyKind::Scan)
+    original = std::make_shared<const Blob>(Blob{file.path.filename().string(), *bytes});
   auto read = readAs(kind, file, std::move(*bytes));
+  if (read && original) read->recognised.originals = {{Id{}, original->fileName, original}};
   if (!read && read.error().where.empty()) {
     Problem problem = read.error();
     problem.where = name;

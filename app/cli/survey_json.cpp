@@ -134,6 +134,9 @@ std::string surveyJson(const std::string& fileName, const SurveyRead& read, cons
   json["openings"] = listJson(room.openings, openingJson);
   json["fixtures"] = listJson(room.fixtures, fixtureJson);
   json["scans"] = listJson(job.roomScans, scanJson);
+  json["originals"] = listJson(job.originals, [](const Original& original) {
+    return ordered_json{{"file", original.file->fileName}, {"bytes", original.file->bytes.size()}};
+  });
   json["residuals"] = listJson(recognised.residuals, [](const FigureResidual& r) {
     return ordered_json{{"what", r.what}, {"residual", r.residual}, {"standardised", r.standardised}};
   });

@@ -32,6 +32,7 @@ int groupOf(const Thing& thing, const Job& job) {
       return kOptions;
     case ThingKind::PlanScan:
     case ThingKind::RoomScan:
+    case ThingKind::Original:
       return kScans;
     case ThingKind::Measurement:
       break;
@@ -56,7 +57,7 @@ std::vector<JobTreeModel::Group> JobTreeModel::groupsOf(const Job& job) const {
   groups[kPeople] = {tr("People"), tr("Add who will swing here."), {}};
   groups[kKit] = {tr("Kit"), {}, {}};
   groups[kOptions] = {tr("Options"), {}, {}};
-  groups[kScans] = {tr("Scans"), tr("Open a plan or a 3D scan to work over."), {}};
+  groups[kScans] = {tr("Scans and originals"), tr("Open a plan or a 3D scan to work over."), {}};
   // What belongs to a thing stands right after it: clubs after their golfer, doors after their wall.
   const std::vector<Thing> things = allThings(job);
   const auto put = [&](const Thing& thing) {

@@ -25,6 +25,7 @@ std::vector<Field> fieldsOf(const Job& job, Id id) {
       return kitFields(job, *thing);
     case ThingKind::PlanScan:
     case ThingKind::RoomScan:
+    case ThingKind::Original:
       return scanFields(job, *thing);
     case ThingKind::Measurement:
       break;

@@ -31,6 +31,15 @@ std::vector<Field> scanFields(const Job&, const Thing& thing) {
             QuantityKind::Ratio, tr("Opacity"), [](PlanScan & s) -> auto& { return s.opacity; })
         .take();
   }
+  if (thing.kind == ThingKind::Original) {
+    return FieldList<Original>(
+               [id](const Job& job) { return findById(job.originals, id); },
+               [](Job job, const Original& original) { return setOriginal(std::move(job), original); })
+        .add(
+            PropertyKind::Words, tr("Name"), [](Original & o) -> auto& { return o.name; },
+            tr("The file that the room came from. File, Save originals… writes it out again."))
+        .take();
+  }
   return FieldList<RoomScan>([id](const Job& job) { return findById(job.roomScans, id); },
                              [](Job job, const RoomScan& scan) { return setRoomScan(std::move(job), scan); })
       .add(

@@ -5,6 +5,7 @@
 
 #include "drawing/views.h"
 #include "window/main_window.h"
+#include "window/originals_out.h"
 
 namespace baywright {
 
@@ -35,6 +36,13 @@ const std::vector<ActionRow>& actionRows() {
        QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_I),
        TEXT("Takes the room from a drawing (DXF), a 3D scan or a measuring list."),
        [](MainWindow& w) { w.files().importSurvey(); }},
+      {"saveOriginals",
+       MenuPlace::File,
+       TEXT("Sa&ve originals…"),
+       "",
+       {},
+       TEXT("Writes the drawings, lists, scans and plans that the job keeps into a folder, as they came."),
+       [](MainWindow& w) { saveOriginalsOut(w.document(), &w); }},
       {"print", MenuPlace::File, TEXT("P&rint…"), "print", QKeySequence::Print,
        TEXT("Prints the plan true to scale."), [](MainWindow& w) { w.print(); }, true},
       {"quit", MenuPlace::File, TEXT("&Quit"), "", QKeySequence::Quit, TEXT("Ends the program."),

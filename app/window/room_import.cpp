@@ -129,7 +129,11 @@ Result<std::optional<RecognisedRoom>> importRoom(const QString& path, const Unit
       [path = path.toStdString()](const Progress&) { return readWholeFile(path, kMostScanBytes); });
   if (!bytes) return std::nullopt;
   if (!*bytes) return tl::unexpected(bytes->error());
-  auto candidates = roomsOf({fileName, std::make_shared<const std::string>(std::move(**bytes)), window});
+  const auto kept = std::make_shared<const Blob>(Blob{fileName.toStdString(), std::move(**bytes)});
+  auto candidates = roomsOf({fileName, Bytes(kept, &kept->bytes), window});
+  // A scan keeps its file itself.
+  if (candidates && *candidates && surveyKindOf(fileName.toStdString(), kept->bytes) != SurveyKind::Scan)
+    for (RecognisedRoom& room : **candidates) room.originals = {{Id{}, kept->fileName, kept}};
   if (!candidates) return inFile(candidates.error(), fileName);
   if (!*candidates) return std::nullopt;
   ReviewDialog review(std::move(**candidates), units, fileName, window);

@@ -145,6 +145,7 @@ std::optional<PlanFootprint> planFootprint(const Job& job, Id id) {
     case ThingKind::Measurement:
     case ThingKind::PlanScan:
     case ThingKind::RoomScan:
+    case ThingKind::Original:
       return std::nullopt;
   }
   return std::nullopt;

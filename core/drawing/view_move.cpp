@@ -75,6 +75,7 @@ bool canMoveIn(ViewKind view, const Job& job, Id id) {
     case ThingKind::Wall:
     case ThingKind::Measurement:
     case ThingKind::RoomScan:
+    case ThingKind::Original:
       return false;
     case ThingKind::PlanScan:
       return view == ViewKind::Plan && !findById(job.planScans, id)->locked;

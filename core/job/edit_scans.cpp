@@ -21,4 +21,12 @@ Result<Job> setRoomScan(Job job, const RoomScan& scan) {
   return detail::replaced(std::move(job), &Job::roomScans, scan, "scan");
 }
 
+Result<Job> addOriginal(Job job, Original original) {
+  return detail::appended(std::move(job), &Job::originals, std::move(original));
+}
+
+Result<Job> setOriginal(Job job, const Original& original) {
+  return detail::replaced(std::move(job), &Job::originals, original, "original");
+}
+
 }  // namespace baywright

@@ -13,4 +13,7 @@ Result<Job> setPlanScan(Job job, const PlanScan& scan);
 Result<Job> addRoomScan(Job job, RoomScan scan);
 Result<Job> setRoomScan(Job job, const RoomScan& scan);
 
+Result<Job> addOriginal(Job job, Original original);
+Result<Job> setOriginal(Job job, const Original& original);
+
 }  // namespace baywright

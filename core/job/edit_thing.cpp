@@ -46,6 +46,7 @@ void withThing(Job& job, Id id, Change change) {
   }
   each(job.planScans);
   each(job.roomScans);
+  each(job.originals);
 }
 
 }  // namespace
@@ -82,6 +83,7 @@ Result<Job> removeThing(Job job, Id id) {
   std::erase_if(job.measurements, matches);
   std::erase_if(job.planScans, matches);
   std::erase_if(job.roomScans, matches);
+  std::erase_if(job.originals, matches);
   return validated(std::move(job));
 }
 

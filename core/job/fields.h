@@ -343,6 +343,13 @@ void visitFields(Visit&& visit, ConstOrNot<RoomScan> auto& scan) {
 }
 
 template <class Visit>
+void visitFields(Visit&& visit, ConstOrNot<Original> auto& original) {
+  visit("id", original.id);
+  visit("name", original.name);
+  visit("file", original.file);
+}
+
+template <class Visit>
 void visitFields(Visit&& visit, ConstOrNot<Job> auto& job) {
   visit("lastId", job.lastId);
   visit("info", job.info);
@@ -356,6 +363,7 @@ void visitFields(Visit&& visit, ConstOrNot<Job> auto& job) {
   visit("measurements", job.measurements);
   visit("planScans", job.planScans);
   visit("roomScans", job.roomScans);
+  visit("originals", job.originals);
 }
 
 /// True for the things above.

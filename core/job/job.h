@@ -54,6 +54,7 @@ struct Job {
   std::vector<Measurement> measurements;
   std::vector<PlanScan> planScans;
   std::vector<RoomScan> roomScans;
+  std::vector<Original> originals;
   std::vector<UnknownField> unknownFields;
 
   bool operator==(const Job&) const = default;

@@ -31,6 +31,7 @@ JobChange jobChange(const Job& before, const Job& after) {
   change.requirements = before.requirements != after.requirements;
   change.measurements = before.measurements != after.measurements;
   change.scans = before.planScans != after.planScans || before.roomScans != after.roomScans;
+  change.originals = before.originals != after.originals;
   change.options = otherOptionsDiffer(before, after);
   const Option* was = activeOption(before);
   const Option* is = activeOption(after);

@@ -17,6 +17,7 @@ struct JobChange {
   bool requirements = false;
   bool measurements = false;
   bool scans = false;  ///< plan scans and room scans
+  bool originals = false;
 
   bool operator==(const JobChange&) const = default;
 

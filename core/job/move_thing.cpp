@@ -116,6 +116,8 @@ Result<Job> translate(Job job, Id id, const Vec2& by) {
       return detail::cannot(*thing, "moved", "Its place follows from the corners that it names.");
     case ThingKind::RoomScan:
       return detail::cannot(*thing, "moved", "Import it again at another place.");
+    case ThingKind::Original:
+      return detail::cannot(*thing, "moved", "Move the walls that came from it.");
     default:
       return translateInBay(std::move(job), *thing, by);
   }

@@ -52,4 +52,14 @@ struct RoomScan {
   bool operator==(const RoomScan&) const = default;
 };
 
+/// The file that the room came from where that is no scan: a drawing or a measuring list. Nothing is computed from
+/// it again; it is kept so that anybody can look up what was read.
+struct Original {
+  Id id;
+  std::string name;
+  BlobPtr file;
+
+  bool operator==(const Original&) const = default;
+};
+
 }  // namespace baywright

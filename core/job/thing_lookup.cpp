@@ -32,7 +32,8 @@ constexpr std::array kKindWords = {KindWords{ThingKind::Wall, "Wall"},
                                    KindWords{ThingKind::Projector, "Projector"},
                                    KindWords{ThingKind::Measurement, "Measurement"},
                                    KindWords{ThingKind::PlanScan, "Plan"},
-                                   KindWords{ThingKind::RoomScan, "Scan"}};
+                                   KindWords{ThingKind::RoomScan, "Scan"},
+                                   KindWords{ThingKind::Original, "Original"}};
 
 /// Lists the things of a job kind by kind, and names those that have no name by their number.
 class Lister {
@@ -129,6 +130,9 @@ class Lister {
       add(ThingKind::RoomScan, scan, scan.name, {},
           scan.mesh && !scan.mesh->bounds().empty() ? std::optional(flat(scan.mesh->bounds().centre()))
                                                     : std::nullopt);
+    startCounting();
+    for (const Original& original : job_.originals)
+      add(ThingKind::Original, original, original.name, {}, std::nullopt);
   }
 
   std::optional<Vec2> strikePoint(const Golfer& golfer) const {

@@ -28,6 +28,7 @@ enum class ThingKind {
   Measurement,
   PlanScan,
   RoomScan,
+  Original,
 };
 
 /// "Wall", "Ceiling", "Launch monitor": for people, in the singular.

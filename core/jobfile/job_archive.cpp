@@ -16,6 +16,7 @@ namespace {
 constexpr const char* kMimeMember = "mimetype";
 constexpr const char* kJobMember = "job.json";
 constexpr const char* kScanFolder = "scans/";
+constexpr const char* kOriginalsFolder = "originals/";
 
 /// Letters that every file system and zip tool takes; the true name is in job.json.
 std::string plainName(const std::string& name) {
@@ -27,8 +28,11 @@ std::string plainName(const std::string& name) {
   return plain;
 }
 
+std::string memberOf(Id thing, const Blob& file) {
+  return std::to_string(thing.value) + "-" + plainName(file.fileName);
+}
 std::string originalMember(Id scan, const Blob& file) {
-  return kScanFolder + std::to_string(scan.value) + "-" + plainName(file.fileName);
+  return kScanFolder + memberOf(scan, file);
 }
 std::string meshMember(Id scan) {
   return kScanFolder + std::to_string(scan.value) + ".mesh";
@@ -39,7 +43,8 @@ std::string pointsMember(Id scan) {
 
 /// The members that are read from a file: what this version writes.
 bool isOurs(const std::string& name) {
-  return name == kMimeMember || name == kJobMember || (name.starts_with(kScanFolder) && !name.ends_with('/'));
+  const bool isKept = name.starts_with(kScanFolder) || name.starts_with(kOriginalsFolder);
+  return name == kMimeMember || name == kJobMember || (isKept && !name.ends_with('/'));
 }
 
 tl::unexpected<Problem> at(Problem problem, const std::string& member) {
@@ -47,32 +52,38 @@ tl::unexpected<Problem> at(Problem problem, const std::string& member) {
   return tl::unexpected(std::move(problem));
 }
 
-/// Hands out the members that scans name.
-class ScanMembers {
+/// Hands out the members that scans and originals name.
+class KeptMembers {
  public:
-  explicit ScanMembers(detail::Members members) : members_(std::move(members)) {}
+  explicit KeptMembers(detail::Members members) : members_(std::move(members)) {}
 
   Result<std::string> take(const std::string& name) {
     const auto found = members_.find(name);
     if (found == members_.end())
-      return fail("The job names a scan that is not in the file.", name,
+      return fail("The job names a file that is not in the archive.", name,
                   "Take a copy of the file that is whole.");
     return std::move(found->second);
   }
 
-  Result<void> fill(PlanScan& scan) { return fillFile(scan.id, scan.file); }
+  Result<void> fill(PlanScan& scan) { return fillFile(originalMember, scan.id, scan.file); }
+
+  Result<void> fill(Original& original) {
+    const auto member = [](Id id, const Blob& file) { return kOriginalsFolder + memberOf(id, file); };
+    return fillFile(member, original.id, original.file);
+  }
 
   Result<void> fill(RoomScan& scan) {
-    auto done = fillFile(scan.id, scan.file);
+    auto done = fillFile(originalMember, scan.id, scan.file);
     if (done && scan.mesh) done = fillGeometry(meshMember(scan.id), scan.mesh, meshFromBytes);
     if (done && scan.points) done = fillGeometry(pointsMember(scan.id), scan.points, pointsFromBytes);
     return done;
   }
 
  private:
-  Result<void> fillFile(Id scan, BlobPtr& file) {
+  template <class Member>
+  Result<void> fillFile(Member member, Id thing, BlobPtr& file) {
     if (!file) return {};
-    auto bytes = take(originalMember(scan, *file));
+    auto bytes = take(member(thing, *file));
     if (!bytes) return tl::unexpected(bytes.error());
     file = std::make_shared<const Blob>(Blob{file->fileName, std::move(*bytes)});
     return {};
@@ -117,6 +128,10 @@ Contents contentsOf(const Job& job) {
     if (scan.mesh) contents.addMade(meshMember(scan.id), meshToBytes(*scan.mesh), Packing::Stored);
     if (scan.points) contents.addMade(pointsMember(scan.id), pointsToBytes(*scan.points), Packing::Stored);
   }
+  for (const Original& original : job.originals)
+    if (original.file)
+      contents.add(kOriginalsFolder + memberOf(original.id, *original.file), original.file->bytes,
+                   Packing::Stored);
   return contents;
 }
 
@@ -148,12 +163,14 @@ Result<Job> jobFromBytes(std::string_view archive, const ArchiveLimits& limits) 
   auto job = jobFromJson(text->second);
   if (!job) return at(job.error(), kJobMember);
 
-  ScanMembers scans(std::move(*members));
+  KeptMembers kept(std::move(*members));
   Result<void> filled;
   for (PlanScan& scan : job->planScans)
-    if (filled) filled = scans.fill(scan);
+    if (filled) filled = kept.fill(scan);
   for (RoomScan& scan : job->roomScans)
-    if (filled) filled = scans.fill(scan);
+    if (filled) filled = kept.fill(scan);
+  for (Original& original : job->originals)
+    if (filled) filled = kept.fill(original);
   if (!filled) return tl::unexpected(filled.error());
   return job;
 }

@@ -15,6 +15,7 @@ namespace baywright {
 ///   mimetype              first, stored: kJobMimeType, so that a file manager can tell
 ///   job.json              deflated: jobToJson
 ///   scans/ID-NAME         stored: the original file of a scan, as it was brought
+///   originals/ID-NAME     stored: a drawing or measuring list that the room came from, as it was brought
 ///   scans/ID.mesh         stored: triangles of a 3D scan, ready to use (mesh_bytes.h)
 ///   scans/ID.points       stored: points of a 3D scan, likewise
 /// Other members are passed over and not written again. The same job gives the same bytes.

@@ -13,7 +13,7 @@ namespace baywright {
 /// gives the same bytes, and every double reads back to the same bits. resources/schema/bayjob-1.schema.json
 /// says what is allowed where.
 ///
-/// Scans are named, not held: "file" is the base name of the original, "mesh" and "points" say whether there
+/// Scans and originals are named, not held: "file" is the base name of the original, "mesh" and "points" say whether there
 /// is such a member. job_archive.h keeps the bytes beside.
 std::string jobToJson(const Job& job);
 

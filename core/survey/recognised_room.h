@@ -23,6 +23,7 @@ struct FigureResidual {
 struct RecognisedRoom {
   Room room;
   std::vector<RoomScan> scans;  ///< the scan itself, so that whatever was not recognised still counts
+  std::vector<Original> originals;  ///< the drawing or list itself, where it is no scan
   std::vector<Measurement> measurements;  ///< the readings that the walls' ids in `room` belong to
   std::vector<FigureResidual> residuals;
   std::vector<std::string> skipped;  ///< one sentence each: what was left out, how many, why

@@ -59,6 +59,11 @@ Result<Job> takeRoom(Job job, const RecognisedRoom& recognised) {
     scan.id = job.takeId();
     job.roomScans.push_back(std::move(scan));
   }
+  job.originals.clear();
+  for (Original original : recognised.originals) {
+    original.id = job.takeId();
+    job.originals.push_back(std::move(original));
+  }
   for (Option& option : job.options) option.placement.bay = startingPose(job.room, option.kit.frame);
   return validated(std::move(job));
 }

@@ -8,7 +8,7 @@
 namespace baywright {
 
 /// The job with what was recognised in place of the room it has: every proposal accepted. Walls, ceiling,
-/// openings, fixtures, readings and scans get new ids, and what refers to them follows; readings that name
+/// openings, fixtures, readings, scans and originals get new ids, and what refers to them follows; readings that name
 /// nothing in the new room are dropped. The room keeps its name where the new one has none, and the bay goes
 /// where startingPose puts it. Refused: what validate() refuses.
 Result<Job> takeRoom(Job job, const RecognisedRoom& recognised);

@@ -66,6 +66,9 @@ TEST_F(SurveyCommand, TakesTheListThatTheReadmeShows) {
   ASSERT_EQ(job->room.walls.size(), 4u);
   EXPECT_NEAR(wallLines(job->room)[1].length, (11 * 12 + 9.5) * 0.0254, 0.005);
   EXPECT_EQ(job->measurements.size(), 5u);
+  ASSERT_EQ(job->originals.size(), 1u);
+  EXPECT_EQ(job->originals[0].file->fileName, "my garage.csv");
+  EXPECT_NE(job->originals[0].file->bytes.find("wall"), std::string::npos);
 }
 
 TEST_F(SurveyCommand, PrintsWhatItRecognisedAsItsSchemaSays) {
@@ -83,6 +86,7 @@ TEST_F(SurveyCommand, PrintsWhatItRecognisedAsItsSchemaSays) {
   EXPECT_NEAR(json["ceiling"][0]["height"]["value_m"].get<double>(), 2.4, 0.002);
   EXPECT_EQ(json["residuals"].size(), 8u);
   EXPECT_TRUE(json["suspicious"].empty());
+  EXPECT_EQ(json["originals"][0]["file"], "garage.csv");
   EXPECT_EQ(run("survey garage.csv --out garage.bayjob --json").out, ran.out);
 }
 

@@ -250,6 +250,9 @@ class RandomJob {
             std::make_shared<const TriangleMesh>(*TriangleMesh::from(vertices, {{0, 1, 2}, {2, 1, 0}}));
       job_.roomScans.push_back(scan);
     }
+    if (dice_.coin())
+      job_.originals.push_back(
+          {job_.takeId(), dice_.text(), std::make_shared<const Blob>(Blob{"old list.csv", bytes()})});
   }
 
   std::string bytes() {

@@ -31,6 +31,7 @@ std::vector<Problem> checkCounts(const Job& job) {
   atMost(problems, limits::kMostThings, job.options.size(), "options", "options");
   atMost(problems, limits::kMostThings, job.measurements.size(), "measurements", "measurements");
   atMost(problems, limits::kMostThings, job.planScans.size() + job.roomScans.size(), "scans", "scans");
+  atMost(problems, limits::kMostThings, job.originals.size(), "originals", "originals");
   return problems.take();
 }
 

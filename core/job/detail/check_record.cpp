@@ -70,7 +70,7 @@ void checkFileName(ProblemList& problems, const BlobPtr& file, const std::string
   if (!file) return;
   const std::string& name = file->fileName;
   if (name.empty() || name == "." || name == ".." || name.find_first_of("/\\\n") != std::string::npos)
-    problems.add("The scan's file has a name that is none, or a path: \"" + name + "\".", where);
+    problems.add("The file has a name that is none, or a path: \"" + name + "\".", where);
 }
 
 }  // namespace
@@ -101,6 +101,11 @@ std::vector<Problem> checkScans(const Job& job) {
     problems.length("accuracy", scan.sigma, limits::kScanSigma, where);
     if (scan.mesh && scan.points)
       problems.add("The scan has both triangles and points, but must have one of them.", where);
+  }
+  for (const Original& original : job.originals) {
+    const std::string where = "originals / " + original.name;
+    checkFileName(problems, original.file, where);
+    if (!original.file) problems.add("The original has no file.", where, "Bring the file again.");
   }
   return problems.take();
 }

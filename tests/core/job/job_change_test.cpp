@@ -40,6 +40,7 @@ TEST(JobChange, SetsWhatChangedAndNothingElse) {
       {"measurements", [](Job& j) { j.measurements.emplace_back(); }, {.measurements = true}},
       {"plan scan", [](Job& j) { j.planScans.emplace_back(); }, {.scans = true}},
       {"room scan", [](Job& j) { j.roomScans.emplace_back(); }, {.scans = true}},
+      {"original", [](Job& j) { j.originals.emplace_back(); }, {.originals = true}},
   };
   for (const Case& c : cases) {
     const Job before = twoOptions();

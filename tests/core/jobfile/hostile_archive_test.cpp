@@ -158,7 +158,7 @@ TEST(HostileArchive, WithoutAScanThatTheJobNamesIsRefused) {
   job.planScans.push_back(plan);
   RawZip zip;
   zip.add("job.json", jobToJson(job));
-  expectRefused(zip.archive(), "-plan.png: The job names a scan that is not in the file.");
+  expectRefused(zip.archive(), "-plan.png: The job names a file that is not in the archive.");
 }
 
 TEST(HostileArchive, WithDamagedGeometryIsRefused) {

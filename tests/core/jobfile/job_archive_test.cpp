@@ -34,6 +34,8 @@ TEST(JobArchive, KeepsScansAsTheyCame) {
   scan.mesh = std::make_shared<const TriangleMesh>(
       *TriangleMesh::from({{0, 0, 0}, {1, 0, 0}, {0, 1, 2}}, {{0, 1, 2}}));
   job.roomScans.push_back(scan);
+  job.originals.push_back(
+      {job.takeId(), "Plan", std::make_shared<const Blob>(Blob{"Grundriß EG 1.png", "0\nSECTION\n"})});
 
   const auto read = jobFromBytes(*jobToBytes(job));
   ASSERT_TRUE(read) << read.error().sentence();
@@ -42,6 +44,11 @@ TEST(JobArchive, KeepsScansAsTheyCame) {
   EXPECT_FALSE(read->roomScans[0].file);
   EXPECT_EQ(read->roomScans[0].mesh->vertices(), scan.mesh->vertices());
   EXPECT_FALSE(read->roomScans[0].points);
+  ASSERT_EQ(read->originals.size(), 1u);
+  EXPECT_EQ(read->originals[0].file->bytes, "0\nSECTION\n");
+  EXPECT_EQ(read->originals[0].file->fileName, "Grundriß EG 1.png");
+  job.originals[0].file = nullptr;
+  EXPECT_FALSE(jobToBytes(job));
 }
 
 // A file manager tells the kind of a file by its first bytes: the first member is stored under this name.

@@ -37,6 +37,7 @@ TEST(JobJson, ReadsBackToAnEqualJob) {
     Job job = testing::randomJob(seed);
     job.planScans.clear();
     job.roomScans.clear();
+    job.originals.clear();
     const auto read = jobFromJson(jobToJson(job));
     ASSERT_TRUE(read);
     ASSERT_EQ(*read, job) << seed;

@@ -129,8 +129,11 @@ TEST(RecogniseList, MakesARoomOfTheHelpPagesList) {
 }
 
 TEST(TakeRoom, MakesAValidJobWithNewIds) {
-  const RecognisedRoom made = recognised(kGood);
+  RecognisedRoom made = recognised(kGood);
+  made.originals = {{Id{}, "list.csv", std::make_shared<const Blob>(Blob{"list.csv", kGood})}};
   Job job = starterJob();
+  job.originals.push_back(
+      {job.takeId(), "of the room before", std::make_shared<const Blob>(Blob{"a.csv", ""})});
   const std::uint32_t before = job.lastId;
   const auto taken = takeRoom(job, made);
   ASSERT_TRUE(taken.has_value()) << taken.error().sentence();
@@ -142,6 +145,8 @@ TEST(TakeRoom, MakesAValidJobWithNewIds) {
   EXPECT_EQ(findById(taken->room.walls, door.wall)->name, "A");
   EXPECT_EQ(findById(taken->room.walls, taken->measurements[0].to)->name, "D");
   EXPECT_TRUE(isInside(taken->room, taken->option().placement.bay.origin));
+  ASSERT_EQ(taken->originals.size(), 1u);
+  EXPECT_EQ(taken->originals[0].file, made.originals[0].file);
 }
 
 }  // namespace
