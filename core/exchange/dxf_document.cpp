@@ -17,6 +17,7 @@ struct OpenPolyline {
   bool closed = false;
   bool damaged = false;
   double elevation = 0;
+  double width = 0;
   DxfKindCount* count = nullptr;
 };
 
@@ -193,6 +194,7 @@ void DocumentReader::takePolyline(DxfKindCount& count, bool paper) {
     polyline_->axes = worldFromObject(fields.extrusion());
     polyline_->elevation = fields.number(30);
   }
+  polyline_->width = std::max(0.0, fields.number(40));
   polyline_->damaged = fields.bad();
   polyline_->count = mesh || paper ? nullptr : &count;
 }
@@ -208,6 +210,7 @@ void DocumentReader::finishPolyline() {
     return;
   }
   ++open.count->read;
+  path->width = open.width;
   open.entity.shape = std::move(*path);
   add(std::move(open.entity));
 }

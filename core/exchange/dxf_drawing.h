@@ -43,6 +43,7 @@ struct DxfCurve {
   int insert = -1;           ///< index into DxfDrawing::inserts: the outermost block it came in; -1: none
   bool hidden = false;       ///< its layer, its block's or it itself is not shown
   bool closed = false;       ///< the last point is joined to the first
+  double width = 0;          ///< of a band whose middle line this is, drawing units; 0: a mere line
   std::vector<Vec2> points;  ///< at least two
   std::vector<DxfArc> arcs;
 };

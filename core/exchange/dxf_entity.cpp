@@ -32,11 +32,14 @@ MaybeShape lwpolylineShape(DxfFields fields, const DxfEncoding&) {
     if (tag.code == 20) vertices.back().at.y() = fields.numberOf(tag);
     if (tag.code == 42) vertices.back().bulge = fields.numberOf(tag);
   }
+  // One width for all of it, or that of its first piece.
+  const double width = fields.has(43) ? fields.number(43) : fields.number(40);
   const bool closed = fields.flag(70, 1);
   const DxfMap axes = worldFromObject(fields.extrusion());
   if (fields.bad()) return std::nullopt;
-  const auto path = polylinePath(vertices, closed, axes);
-  return path ? MaybeShape(*path) : std::nullopt;
+  auto path = polylinePath(vertices, closed, axes);
+  if (path) path->width = std::max(0.0, width);
+  return path ? MaybeShape(std::move(*path)) : std::nullopt;
 }
 
 // Arcs run counter-clockwise from 50 to 51, seen against their extrusion.

@@ -116,6 +116,7 @@ void Expansion::drawPath(const DxfEntity& entity, const DxfPath& path, const Pla
   curve.insert = place.insert;
   curve.hidden = hides(curve.layer, entity, place);
   curve.closed = there.closed;
+  curve.width = there.width;
   curve.points = flattened(there);
   if (curve.points.size() > 2 && curve.points.front() == curve.points.back()) {
     curve.points.pop_back();

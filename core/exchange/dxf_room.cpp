@@ -140,6 +140,30 @@ void addLines(std::vector<Segment2>& lines, const DxfCurve& curve, double scale,
   if (curve.closed) lines.push_back({points.back(), points.front()});
 }
 
+// The two sides of a band, mitred at its corners; one closed outline where the band has ends.
+std::vector<DxfCurve> sidesOf(const DxfCurve& band) {
+  const std::size_t n = band.points.size();
+  const auto normal = [&](std::size_t from, std::size_t to) -> Vec2 {
+    const Vec2 along = band.points[to] - band.points[from];
+    return along.norm() > 0 ? leftOf(along.normalized()) : Vec2(Vec2::Zero());
+  };
+  std::vector<DxfCurve> sides(2, band);
+  for (std::size_t i = 0; i < n; ++i) {
+    const bool isFirst = i == 0 && !band.closed, isLast = i + 1 == n && !band.closed;
+    const Vec2 before = isFirst ? normal(0, 1) : normal((i + n - 1) % n, i);
+    const Vec2 after = isLast ? before : normal(i, (i + 1) % n);
+    constexpr double kSharpest = 0.2;  // of the mitre: a corner that turns nearly back would reach far out
+    const Vec2 mitre = (before + after) / std::max(kSharpest, 1 + before.dot(after));
+    for (const std::size_t side : {0u, 1u})
+      sides[side].points[i] = band.points[i] + (side == 0 ? 0.5 : -0.5) * band.width * mitre;
+  }
+  if (band.closed) return sides;
+  sides[0].points.insert(sides[0].points.end(), sides[1].points.rbegin(), sides[1].points.rend());
+  sides[0].closed = true;
+  sides.pop_back();
+  return sides;
+}
+
 std::vector<Segment2> wallLinesOf(const DxfDrawing& drawing, const std::vector<int>& layers,
                                   const DxfChoices& choices, double scale) {
   const auto doors = detail::drawnDoors(drawing, detail::doorSwings(drawing, scale), scale);
@@ -151,7 +175,12 @@ std::vector<Segment2> wallLinesOf(const DxfDrawing& drawing, const std::vector<i
     if (curve.hidden && choices.layers.empty()) continue;
     if (curve.insert >= 0 && isNoWall(drawing.inserts[static_cast<std::size_t>(curve.insert)].block))
       continue;
-    addLines(lines, curve, scale, choices.tolerance);
+    constexpr Range kWallWidth{0.03, 0.5};  // metres; others are bold lines, or bars of something else
+    if (!kWallWidth.contains(scale * curve.width)) {
+      addLines(lines, curve, scale, choices.tolerance);
+      continue;
+    }
+    for (const DxfCurve& side : sidesOf(curve)) addLines(lines, side, scale, choices.tolerance);
   }
   return lines;
 }

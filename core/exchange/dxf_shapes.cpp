@@ -126,6 +126,7 @@ DxfPath mapped(const DxfPath& path, const DxfMap& map) {
                             for (Vec3& point : spline.controls) point = map * point;
                           }},
                piece);
+  result.width *= std::sqrt(std::abs(map.linear().topLeftCorner<2, 2>().determinant()));
   return result;
 }
 

@@ -40,6 +40,7 @@ using DxfPiece = std::variant<DxfChain, DxfConic, DxfSpline>;
 struct DxfPath {
   std::vector<DxfPiece> pieces;
   bool closed = false;
+  double width = 0;  ///< of a polyline that is drawn as a band along its middle line; 0: a mere line
 };
 
 /// A chord of an arc lies at most this share of the radius inside it: half a millimetre at a radius of one

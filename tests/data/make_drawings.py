@@ -296,6 +296,18 @@ def bearing_walls():
     return document
 
 
+def wide_walls():
+    """Walls 150 thick as polylines with a width along their middle lines, with an opening of 2 metres."""
+    document = ezdxf.new("R2010", units=4)
+    model = document.modelspace()
+    walls = {"layer": "WALL", "const_width": 150}
+    model.add_lwpolyline([(2000, 0), (0, 0), (0, 4150), (6150, 4150), (6150, 0), (4000, 0)], dxfattribs=walls)
+    document.layers.add("Inner")
+    model.add_lwpolyline([(20000, 0), (26000, 0), (26000, 4000), (20000, 4000)], close=True,
+                         dxfattribs={"layer": "Inner", "const_width": 200})
+    return document
+
+
 def filled_walls():
     """Walls that are nothing but fillings."""
     document = ezdxf.new("R2010", units=4)
@@ -307,7 +319,7 @@ def filled_walls():
 
 
 DRAWINGS = {"framed": framed, "title_block": title_block, "multilines": multilines, "loose_ends": loose_ends,
-            "bearing_walls": bearing_walls, "filled_walls": filled_walls, "room_mm": room_mm, "room_inches": room_inches, "double_walls": double_walls, "bulges": bulges,
+            "bearing_walls": bearing_walls, "filled_walls": filled_walls, "wide_walls": wide_walls, "room_mm": room_mm, "room_inches": room_inches, "double_walls": double_walls, "bulges": bulges,
             "old_polylines": old_polylines, "blocks": blocks, "tilted": tilted, "splines": splines, "texts": texts,
             "latin": old_texts("cp1252"), "cyrillic": old_texts("cp1251")}
 

@@ -256,6 +256,21 @@ TEST_F(MadeRooms, HaveBearingWallsAndSplinesThroughPoints) {
   EXPECT_NEAR(floorArea(room->room), 42.719, 0.06);
 }
 
+TEST_F(MadeRooms, EndAtTheFacesOfWallsDrawnAsWidePolylines) {
+  const DxfDrawing drawing = *readDxf(test::madeDrawing("wide_walls"));
+  const auto room = recogniseDrawing(drawing, {});
+  ASSERT_TRUE(room) << room.error().sentence();
+  EXPECT_NEAR(floorArea(room->room), 6 * 4, 1e-9);
+  ASSERT_EQ(room->room.openings.size(), 1u);
+  EXPECT_NEAR(room->room.openings[0].width.value, 2, 1e-9);
+  EXPECT_NEAR(room->room.walls[0].thickness, 0.15, 0.01);
+  DxfChoices inner;
+  inner.layers = {"Inner"};
+  const auto closed = recogniseDrawing(drawing, inner);
+  ASSERT_TRUE(closed) << closed.error().sentence();
+  EXPECT_NEAR(floorArea(closed->room), 5.8 * 3.8, 1e-9);
+}
+
 TEST_F(MadeRooms, SayWhatTheyAreMadeOfWhereNothingCanBeRead) {
   const auto room = recogniseDrawing(*readDxf(test::madeDrawing("filled_walls")), {});
   ASSERT_FALSE(room);
