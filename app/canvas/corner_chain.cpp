@@ -2,6 +2,7 @@
 #include "canvas/corner_chain.h"
 
 #include "canvas/overlay.h"
+#include "canvas/plan_hints.h"
 #include "canvas/tool_words.h"
 #include "drawing/snap_rules.h"
 #include "survey/plan_trace.h"
@@ -11,14 +12,15 @@ namespace {
 
 constexpr std::size_t kFewestCorners = 3;
 
-std::vector<SnapRule> rulesFor(const Job& job, const std::vector<Vec2>& corners) {
+std::vector<SnapRule> rulesFor(const ToolHost& host, const std::vector<Vec2>& corners) {
   constexpr double kGuide = 50;  // metres either way: across the view
   std::vector<SnapRule> rules;
   for (const TraceLine& line : traceLines(corners)) {
     const Segment2 shown{line.through - kGuide * line.along, line.through + kGuide * line.along};
     rules.push_back(onLine(line.through, line.along, {shown, line.what}));
   }
-  for (SnapRule& rule : planLines(job)) rules.push_back(std::move(rule));
+  for (SnapRule& rule : planLines(host.document().job())) rules.push_back(std::move(rule));
+  for (SnapRule& rule : hintRules(planHints(host))) rules.push_back(std::move(rule));
   return rules;
 }
 
@@ -36,7 +38,7 @@ void CornerChain::hover(ToolHost& host, const PointerEvent& event) {
     marks_ = {{{corners_.front(), corners_.front()}, toolWords("close").toStdString()}};
   } else if (!event.isFree()) {
     const Job& job = host.document().job();
-    Snapped point = snapped(planPoints(job), rulesFor(job, corners_), event.at, host.reach().reach);
+    Snapped point = snapped(planPoints(job), rulesFor(host, corners_), event.at, host.reach().reach);
     hover_ = point.by;
     marks_ = std::move(point.marks);
   }
@@ -80,7 +82,8 @@ std::optional<Problem> CornerChain::take(ToolHost& host, double length) {
   return std::nullopt;
 }
 
-void CornerChain::paint(Overlay& overlay) const {
+void CornerChain::paint(Overlay& overlay, const ToolHost& host) const {
+  paintHints(overlay, planHints(host));
   if (!hover_) return;
   if (corners_.size() + 1 >= kFewestCorners) {
     std::vector<Vec2> closed = corners_;

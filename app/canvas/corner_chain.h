@@ -11,8 +11,8 @@
 namespace baywright {
 
 /// Corners that are clicked one after the other on the plan: an outline in the making. The next corner snaps
-/// to right angles with the sides so far, to corners and to lines that are there; its distance from the last
-/// one can be typed. It closes on its first corner.
+/// to right angles with the sides so far, to corners and lines that are there and to those that plans show;
+/// its distance from the last one can be typed. It closes on its first corner.
 class CornerChain {
  public:
   void hover(ToolHost& host, const PointerEvent& event);
@@ -28,7 +28,8 @@ class CornerChain {
 
   std::vector<TypedField> fields() const;
   std::optional<Problem> take(ToolHost& host, double length);
-  void paint(Overlay& overlay) const;
+  /// With the lines of the plans under it, faintly.
+  void paint(Overlay& overlay, const ToolHost& host) const;
 
  private:
   bool closes(const ToolHost& host, const Vec2& at) const;

@@ -18,7 +18,7 @@ class OutlineTool : public Tool {
   std::optional<Problem> take(ToolHost& host, std::size_t, double value) override {
     return chain_.take(host, value);
   }
-  void paint(Overlay& overlay, const ToolHost&) const override { chain_.paint(overlay); }
+  void paint(Overlay& overlay, const ToolHost& host) const override { chain_.paint(overlay, host); }
   QString status(const ToolHost& host) const override;
 
  private:

@@ -10,13 +10,16 @@
 namespace baywright {
 namespace {
 
-constexpr int kSmallestCopy = 512;  // pixels of the longer side: smaller ones are not worth it
+constexpr qint64 kMostTracedPixels = 12'000'000;  // an A4 sheet at 300 dpi; larger copies take seconds
+constexpr int kSmallestCopy = 512;                // pixels of the longer side: smaller ones are not worth it
 
 }  // namespace
 
 struct PlanPictures::Entry {
   std::weak_ptr<const Blob> file;
   QFutureWatcher<Decoded> watcher;
+  QFutureWatcher<PictureTraces> tracer;
+  bool isTracing = false;
 };
 
 PlanPictures::PlanPictures(QObject* parent) : QObject(parent) {}
@@ -75,8 +78,39 @@ const QImage* PlanPictures::copyFor(const PlanScan& scan, double longerSide) con
   return best;
 }
 
+PictureTraces PlanPictures::trace(const std::vector<QImage>& copies) {
+  const QImage* copy = &copies.front();
+  for (const QImage& smaller : copies)
+    if (qint64{copy->width()} * copy->height() > kMostTracedPixels) copy = &smaller;
+  const QImage gray = copy->convertToFormat(QImage::Format_Grayscale8);
+  GrayImage image{gray.width(), gray.height(), {}};
+  image.pixels.reserve(static_cast<std::size_t>(gray.width()) * static_cast<std::size_t>(gray.height()));
+  for (int y = 0; y < gray.height(); ++y) {
+    const uchar* row = gray.constScanLine(y);
+    image.pixels.insert(image.pixels.end(), row, row + gray.width());
+  }
+  const double shrunk = static_cast<double>(copies.front().width()) / gray.width();
+  return picturedTraces(image, shrunk).value_or(PictureTraces{});
+}
+
+const PictureTraces* PlanPictures::tracesOf(const PlanScan& scan) const {
+  const Decoded* decoded = decodedOf(scan);
+  if (!decoded || decoded->copies.empty()) return nullptr;
+  Entry& entry = *entries_.at(Key{scan.file.get(), scan.page});
+  if (!entry.isTracing) {
+    entry.isTracing = true;
+    connect(&entry.tracer, &QFutureWatcher<PictureTraces>::finished, this, &PlanPictures::traced);
+    entry.tracer.setFuture(QtConcurrent::run(&PlanPictures::trace, decoded->copies));
+  }
+  if (!entry.tracer.isFinished() || entry.tracer.future().resultCount() == 0) return nullptr;
+  return &*entry.tracer.future().constBegin();
+}
+
 void PlanPictures::finish() {
-  for (const auto& [key, entry] : entries_) entry->watcher.waitForFinished();
+  for (const auto& [key, entry] : entries_) {
+    entry->watcher.waitForFinished();
+    if (entry->isTracing) entry->tracer.waitForFinished();
+  }
 }
 
 }  // namespace baywright

@@ -10,6 +10,7 @@
 
 #include "base/problem.h"
 #include "job/scan.h"
+#include "survey/plan_trace_lines.h"
 
 namespace baywright {
 
@@ -30,11 +31,16 @@ class PlanPictures : public QObject {
   /// is not decoded. Scaled up to sizeOf(scan) it is what worldFromPixel speaks of.
   const QImage* copyFor(const PlanScan& scan, double longerSide) const;
 
-  /// Blocks until all that was asked for is decoded.
+  /// Straight lines of the picture, in its pixels. Null while it is not decoded or they are still being
+  /// looked for, on another thread; without lines where none can be found.
+  const PictureTraces* tracesOf(const PlanScan& scan) const;
+
+  /// Blocks until all that was asked for is decoded and looked through.
   void finish();
 
  Q_SIGNALS:
   void ready();
+  void traced();
 
  private:
   struct Decoded {
@@ -45,6 +51,7 @@ class PlanPictures : public QObject {
   using Key = std::pair<const Blob*, int>;
 
   static Decoded decode(const PlanScan& scan);
+  static PictureTraces trace(const std::vector<QImage>& copies);
   const Decoded* decodedOf(const PlanScan& scan) const;
 
   mutable std::map<Key, std::unique_ptr<Entry>> entries_;

@@ -4,10 +4,12 @@
 #include <limits>
 
 #include "canvas/overlay.h"
+#include "canvas/plan_hints.h"
 #include "canvas/tool_host.h"
 #include "canvas/tool_words.h"
 #include "job/edit_scans.h"
 #include "job/find.h"
+#include "survey/line_align.h"
 #include "survey/plan_scan_fit.h"
 
 namespace baywright {
@@ -15,6 +17,20 @@ namespace {
 
 TypedField lengthField(const char* what, const Vec2& a, const Vec2& b, std::optional<double> typed) {
   return {toolWords(what), FieldKind::Size, typed.value_or(std::numeric_limits<double>::quiet_NaN()), a, b};
+}
+
+/// What the length says of a sheet whose size on paper is known: it was drawn at some usual scale, or the
+/// length may be wrong. Points are where one sees them before the scale is set.
+QString sheetScaleWords(const PlanScan& scan, const Vec2& a, const Vec2& b, double length) {
+  const auto pixelFromWorld = inverse(Homography{scan.worldFromPixel});
+  if (!pixelFromWorld || !(scan.pdfDotsPerMetre > 0)) return {};
+  const auto from = mapped(*pixelFromWorld, a), to = mapped(*pixelFromWorld, b);
+  if (!from || !to) return {};
+  const auto suggested = suggestedScale({*from, *to}, length, scan.pdfDotsPerMetre);
+  if (!suggested) return {};
+  if (suggested->usualScale) return toolWords(" The sheet was drawn at 1:%1.").arg(*suggested->usualScale);
+  return toolWords(" The sheet would be at 1:%1, which is no usual scale: look whether the length is right.")
+      .arg(suggested->metresPerPixel * scan.pdfDotsPerMetre, 0, 'f', 1);
 }
 
 /// Where the plan can be clicked at all.
@@ -40,19 +56,28 @@ const PlanScan* scanInHand(const ToolHost& host) {
 void ScanScaleTool::press(ToolHost& host, const PointerEvent& event) {
   if (event.button != Qt::LeftButton || !hasScan(host)) return;
   if (points_.size() == 2) points_.clear();
-  points_.push_back(event.at);
-  pointer_ = event.at;
+  hover(host, event);
+  points_.push_back(pointer_);
+  marks_.clear();
   if (points_.size() == 2) host.openEntry(0);
   host.refresh();
 }
 
+void ScanScaleTool::hover(ToolHost& host, const PointerEvent& event) {
+  const PlanScan* scan = scanInHand(host);
+  Snapped point = onHints(host, scan ? planHints(host, *scan) : PictureTraces{}, event);
+  pointer_ = point.by;
+  marks_ = std::move(point.marks);
+}
+
 void ScanScaleTool::move(ToolHost& host, const PointerEvent& event) {
-  pointer_ = event.at;
+  hover(host, event);
   host.refresh();
 }
 
 void ScanScaleTool::cancel(ToolHost& host) {
   points_.clear();
+  marks_.clear();
   host.refresh();
 }
 
@@ -68,14 +93,17 @@ std::optional<Problem> ScanScaleTool::take(ToolHost& host, std::size_t, double v
   if (!scaled) return scaled.error();
   // The first point stays where it is, so the line still starts there.
   const PlanScan level = levelledByLine(*scaled, points_[0], points_[1]);
+  const QString sheetScale = sheetScaleWords(*scan, points_[0], points_[1], value);
   Document& document = host.document();
   Result<Job> edited = setPlanScan(document.job(), level);
   if (!edited) return edited.error();
   document.change(toolWords("Set the plan's scale"), std::move(edited));
   const bool turned = !level.worldFromPixel.isApprox(scaled->worldFromPixel, 1e-9);
-  host.say(turned
-               ? toolWords("The scale is set, and the plan is turned a little so that this line is straight.")
-               : toolWords("The scale is set."));
+  QString told = turned ? toolWords(
+                              "The scale is set, and the plan is turned a little so that this line is "
+                              "straight.")
+                        : toolWords("The scale is set.");
+  host.say(told + sheetScale);
   return std::nullopt;
 }
 
@@ -84,15 +112,23 @@ void ScanScaleTool::accept(ToolHost& host) {
   host.done();
 }
 
-void ScanScaleTool::paint(Overlay& overlay, const ToolHost&) const {
+void ScanScaleTool::paint(Overlay& overlay, const ToolHost& host) const {
+  const PlanScan* scan = scanInHand(host);
+  if (scan && points_.size() < 2) paintHints(overlay, planHints(host, *scan));
   for (const Vec2& point : points_) overlay.cross(point);
   if (points_.size() == 1) overlay.line(points_[0], pointer_, Overlay::Stroke::Draft);
+  if (points_.size() < 2) overlay.marks(marks_, pointer_);
   if (points_.size() < 2) overlay.cross(pointer_);
 }
 
 QString ScanScaleTool::status(const ToolHost&) const {
-  if (points_.empty()) return toolWords("Click one end of a length that you know on the plan.");
-  if (points_.size() == 1) return toolWords("Click its other end.");
+  if (points_.empty())
+    return toolWords(
+        "Click one end of a length that you know: of the scale bar, a wall with its figure, or one side of a "
+        "door. "
+        "Ctrl: no snapping.");
+  if (points_.size() == 1)
+    return toolWords("Click its other end. The longer the line, the better the scale.");
   return toolWords("Type the true length and press Enter.");
 }
 

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "canvas/tool.h"
+#include "drawing/snap.h"
 #include "job/scan.h"
 
 namespace baywright {
@@ -12,8 +13,8 @@ namespace baywright {
 /// The plan that the scan tools work on: the selected one, else the visible one on top. Null: there is none.
 const PlanScan* scanInHand(const ToolHost& host);
 
-/// Sets a plan's scale: two clicks, then the true length between them. A sheet that lay a little askew is
-/// levelled by the same line.
+/// Sets a plan's scale: two clicks, which snap to the ends of lines in the picture, then the true length
+/// between them. A sheet that lay a little askew is levelled by the same line.
 class ScanScaleTool : public Tool {
  public:
   void press(ToolHost& host, const PointerEvent& event) override;
@@ -27,8 +28,11 @@ class ScanScaleTool : public Tool {
   QString status(const ToolHost& host) const override;
 
  private:
+  void hover(ToolHost& host, const PointerEvent& event);
+
   std::vector<Vec2> points_;
   Vec2 pointer_ = Vec2::Zero();
+  std::vector<SnapMark> marks_;
 };
 
 /// Straightens a photographed plan: four corners of a rectangle, then two of its true lengths.

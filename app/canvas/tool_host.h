@@ -9,6 +9,7 @@
 #include "drawing/hit_test.h"
 #include "drawing/views.h"
 #include "editing/document.h"
+#include "survey/plan_trace_lines.h"
 
 namespace baywright {
 
@@ -26,6 +27,9 @@ class ToolHost {
   virtual const ToolSettings& settings() const = 0;
   /// Width and height of a plan's picture; nothing while it is not decoded.
   virtual std::optional<Vec2> pixelsOf(const PlanScan& scan) const = 0;
+  /// Lines that its picture shows; null while nobody has looked for them yet, and where the view shows no
+  /// plans.
+  virtual const PictureTraces* tracesOf(const PlanScan& scan) const = 0;
 
   virtual void panBy(QPointF pixels) = 0;
   virtual void zoomTo(const Eigen::AlignedBox2d& box) = 0;

@@ -9,6 +9,7 @@
 #include "canvas/measure_tool.h"
 #include "canvas/opening_tool.h"
 #include "canvas/outline_tool.h"
+#include "canvas/scan_align_tool.h"
 #include "canvas/scan_tools.h"
 #include "canvas/select_tool.h"
 #include "canvas/tool_words.h"
@@ -65,6 +66,9 @@ constexpr std::array kTools{
             "Q",
             QT_TRANSLATE_NOOP("Tool", "Straightens a photographed plan by the four corners of a rectangle."),
             onThePlan, make<ScanStraightenTool>},
+    ToolRow{ToolKind::ScanAlign, QT_TRANSLATE_NOOP("Tool", "Lay this plan on the other"), "tool-align", "L",
+            QT_TRANSLATE_NOOP("Tool", "Lays a plan on another one by two points that both show."), onThePlan,
+            make<ScanAlignTool>},
     ToolRow{ToolKind::AimProjector, QT_TRANSLATE_NOOP("Tool", "Aim the projector"), "tool-aim", "P",
             QT_TRANSLATE_NOOP("Tool", "Moves the lens and turns its beam."), everywhere, make<AimTool>},
     ToolRow{ToolKind::Zoom, QT_TRANSLATE_NOOP("Tool", "Zoom to a box"), "tool-zoom", "Z",

@@ -22,6 +22,7 @@ enum class ToolKind {
   Bystander,
   ScanScale,
   ScanStraighten,
+  ScanAlign,
   AimProjector,
   Zoom,
 };

@@ -82,6 +82,7 @@ void View::listen() {
     stale(Stale::Ground);
     if (fitted_) fit();
   });
+  connect(&pictures_, &PlanPictures::traced, this, qOverload<>(&View::update));
   connect(&toolBox_, &ToolBox::chosen, this, &View::takeTool);
   connect(entry_, &TypedEntry::taken, this, &View::takeTyped);
   connect(entry_, &TypedEntry::givenUp, this, &View::giveUp);
@@ -169,6 +170,10 @@ std::optional<Vec2> View::pixelsOf(const PlanScan& scan) const {
   const QSize size = pictures_.sizeOf(scan);
   if (size.isEmpty()) return std::nullopt;
   return Vec2(size.width(), size.height());
+}
+
+const PictureTraces* View::tracesOf(const PlanScan& scan) const {
+  return kind_ == ViewKind::Plan ? pictures_.tracesOf(scan) : nullptr;
 }
 
 Eigen::AlignedBox2d View::drawnExtent() const {

@@ -49,6 +49,7 @@ class View : public QWidget, public ToolHost {
   HitReach reach() const override;
   const ToolSettings& settings() const override { return toolBox_.settings(); }
   std::optional<Vec2> pixelsOf(const PlanScan& scan) const override;
+  const PictureTraces* tracesOf(const PlanScan& scan) const override;
   void panBy(QPointF pixels) override;
   void zoomTo(const Eigen::AlignedBox2d& box) override;
   void openEntry(std::size_t field, const QString& typed = {}) override;

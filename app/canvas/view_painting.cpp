@@ -59,6 +59,7 @@ void View::paintPlans(QPainter& painter) {
   for (const PlanScan& scan : document_.job().planScans) {
     const auto pixels = pixelsOf(scan);
     if (!scan.visible || !pixels) continue;
+    tracesOf(scan);  // looked for from now on, so that they are there when somebody traces
     const QTransform deviceFromPixel = transformFrom(scan.worldFromPixel) * map_.deviceFromDrawing();
     QPolygonF usable;
     for (const Vec2& p : usablePixels(scan, *pixels)) usable.push_back({p.x(), p.y()});

@@ -10,7 +10,7 @@ const std::vector<StageRow>& stages() {
       {Stage::Survey,
        QT_TRANSLATE_NOOP("Stage", "Survey"),
        QT_TRANSLATE_NOOP("Stage", "The room: plan, walls, ceiling, doors, whatever stands or hangs in it."),
-       {ToolKind::Select, ToolKind::ScanScale, ToolKind::ScanStraighten, ToolKind::Outline, ToolKind::Wall,
+       {ToolKind::Select, ToolKind::ScanScale, ToolKind::ScanStraighten, ToolKind::ScanAlign, ToolKind::Outline, ToolKind::Wall,
         ToolKind::Opening, ToolKind::FixtureBox, ToolKind::FixturePolygon, ToolKind::FixtureCylinder,
         ToolKind::Measure}},
       {Stage::Place,

@@ -19,6 +19,7 @@ class FakeToolHost : public ToolHost {
   const Job& job() const { return document_.job(); }
   ToolSettings toolSettings;
   std::optional<Vec2> scanPixels;
+  PictureTraces scanTraces;  ///< of every plan
 
   QStringList said;
   std::vector<std::size_t> entries;  ///< fields that were opened for typing
@@ -71,6 +72,7 @@ class FakeToolHost : public ToolHost {
   HitReach reach() const override { return {8 * kMetresPerPixel, 4 * kMetresPerPixel}; }
   const ToolSettings& settings() const override { return toolSettings; }
   std::optional<Vec2> pixelsOf(const PlanScan&) const override { return scanPixels; }
+  const PictureTraces* tracesOf(const PlanScan&) const override { return &scanTraces; }
   void panBy(QPointF pixels) override { panned += pixels; }
   void zoomTo(const Eigen::AlignedBox2d& box) override { zoomed = box; }
   void openEntry(std::size_t field, const QString&) override { entries.push_back(field); }

@@ -55,6 +55,38 @@ TEST(ScanScaleTool, LevelsALineThatIsALittleAskewAndSaysSo) {
   EXPECT_TRUE(host.said.back().contains(QStringLiteral("turned")));
 }
 
+TEST(ScanScaleTool, SnapsToTheEndsOfAScaleBarUnlessHeldOff) {
+  FakeToolHost host(withScan());
+  host.scanTraces.lines = {{{390, 700}, {610, 700}}};
+  host.scanTraces.ends = {{400, 700}, {600, 700}};
+  ScanScaleTool tool;
+  host.click(tool, seen(host.job(), {404, 703}));
+  host.click(tool, seen(host.job(), {598, 696}));
+  EXPECT_FALSE(tool.take(host, 0, 5));
+  EXPECT_NEAR((seen(host.job(), {600, 700}) - seen(host.job(), {400, 700})).norm(), 5, 1e-9);
+  tool.accept(host);
+  EXPECT_TRUE(tool.status(host).contains(QStringLiteral("scale bar")));
+  const Vec2 beside = seen(host.job(), {404, 703});
+  host.click(tool, beside, Qt::ControlModifier);
+  host.click(tool, seen(host.job(), {500, 300}), Qt::ControlModifier);
+  EXPECT_EQ(tool.fields(host)[0].from, beside);
+}
+
+TEST(ScanScaleTool, TellsTheScaleOfASheetWhoseSizeIsKnown) {
+  const auto told = [](double length) {
+    Job job = withScan();
+    job.planScans[0].pdfDotsPerMetre = 4000;  // 800 pixels are 200 mm of paper
+    FakeToolHost host(job);
+    ScanScaleTool tool;
+    host.click(tool, seen(host.job(), {100, 400}));
+    host.click(tool, seen(host.job(), {900, 400}));
+    EXPECT_FALSE(tool.take(host, 0, length));
+    return host.said.back();
+  };
+  EXPECT_TRUE(told(10).contains(QStringLiteral("1:50"))) << told(10).toStdString();
+  EXPECT_TRUE(told(8.6).contains(QStringLiteral("1:43.0"))) << told(8.6).toStdString();
+}
+
 TEST(ScanScaleTool, ComplainsWhereThePointsCoincide) {
   FakeToolHost host(withScan());
   ScanScaleTool tool;

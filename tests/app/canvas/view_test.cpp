@@ -6,6 +6,7 @@
 #include <QBuffer>
 #include <QLineEdit>
 #include <QNativeGestureEvent>
+#include <QPainter>
 #include <QSignalSpy>
 #include <QTest>
 #include <QWheelEvent>
@@ -323,6 +324,48 @@ TEST(View, ShowsAPlanUnderTheDrawingOnceItIsDecoded) {
   const QImage shown = bench.view->grab().toImage();
   EXPECT_EQ(shown.pixelColor(bench.pixel({20, 20})), QColor(200, 30, 30));
   EXPECT_NE(shown.pixelColor(bench.pixel({25.5, 20})), QColor(200, 30, 30));
+}
+
+/// White paper with a room's outline in strokes 5 pixels wide, its middle lines 100 to 700 and 80 to 520.
+std::string drawnRoom() {
+  QImage picture(800, 600, QImage::Format_RGB32);
+  picture.fill(Qt::white);
+  QPainter painter(&picture);
+  painter.setPen(QPen(Qt::black, 5));
+  painter.drawRect(QRectF(100, 80, 600, 440));
+  painter.end();
+  QByteArray png;
+  QBuffer buffer(&png);
+  buffer.open(QIODevice::WriteOnly);
+  picture.save(&buffer, "PNG");
+  return png.toStdString();
+}
+
+TEST(View, TracesTheLinesThatAPlansPictureShows) {
+  Job job = newJob();
+  PlanScan scan;
+  scan.id = job.takeId();
+  scan.file = std::make_shared<const Blob>(Blob{"plan.png", drawnRoom()});
+  scan.worldFromPixel = worldFromFreshPixels({800, 600}, {4, 3}, 8);  // a pixel is a centimetre
+  scan.scaled = true;
+  job.planScans.push_back(scan);
+  PlanBench bench(job);
+  const auto plan = [&] { return bench.document.job().planScans[0]; };
+  ASSERT_TRUE(QTest::qWaitFor([&] { return bench.view->tracesOf(plan()) != nullptr; }, 20000));
+  EXPECT_EQ(bench.view->tracesOf(plan())->lines.size(), 4u);
+  bench.view->zoomTo({Vec2(0, 0), Vec2(8, 6)});
+  bench.toolBox.choose(ToolKind::Outline);
+  const QImage before = bench.view->grab().toImage();
+  bench.moveTo(bench.pixel({4, 3}), Qt::NoModifier, Qt::NoButton);
+  EXPECT_NE(bench.view->grab().toImage(), before) << "the lines are shown while the outline is drawn";
+  // Each click misses its corner by a few pixels.
+  const std::array<Vec2, 4> corners{Vec2(1, 0.8), Vec2(7, 0.8), Vec2(7, 5.2), Vec2(1, 5.2)};
+  for (const Vec2& corner : corners)
+    bench.click(corner + Vec2(3 * bench.metresPerPixel(), -2 * bench.metresPerPixel()));
+  QTest::keyClick(bench.view.get(), Qt::Key_Return);
+  const Ring room = outline(bench.document.job().room);
+  ASSERT_EQ(room.size(), 4u);
+  for (std::size_t i = 0; i < 4; ++i) EXPECT_LT((room[i] - corners[i]).norm(), 0.012) << i;
 }
 
 TEST(View, HasANameForThoseWhoDoNotSeeIt) {

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "canvas/plan_hints.h"
+
+#include "canvas/overlay.h"
+#include "canvas/tool_words.h"
+
+namespace baywright {
+
+PictureTraces planHints(const ToolHost& host, const PlanScan& scan) {
+  const PictureTraces* traces = scan.visible ? host.tracesOf(scan) : nullptr;
+  return traces ? tracesOnPlan(scan, *traces) : PictureTraces{};
+}
+
+PictureTraces planHints(const ToolHost& host) {
+  PictureTraces all;
+  for (const PlanScan& scan : host.document().job().planScans) {
+    const PictureTraces one = planHints(host, scan);
+    all.lines.insert(all.lines.end(), one.lines.begin(), one.lines.end());
+    all.ends.insert(all.ends.end(), one.ends.begin(), one.ends.end());
+  }
+  return all;
+}
+
+std::vector<SnapRule> hintRules(const PictureTraces& hints) {
+  const std::string what = toolWords("on a line of the plan").toStdString();
+  std::vector<SnapRule> rules;
+  for (const Segment2& line : hints.lines) rules.push_back(onSegment(line, what));
+  return rules;
+}
+
+std::vector<SnapPoint> hintPoints(const PictureTraces& hints) {
+  const std::string what = toolWords("end of a line of the plan").toStdString();
+  std::vector<SnapPoint> points;
+  for (const Vec2& end : hints.ends) points.push_back({end, what});
+  return points;
+}
+
+Snapped onHints(const ToolHost& host, const PictureTraces& hints, const PointerEvent& event) {
+  if (event.isFree()) return {event.at, {}};
+  return snapped(hintPoints(hints), hintRules(hints), event.at, host.reach().reach);
+}
+
+void paintHints(Overlay& overlay, const PictureTraces& hints) {
+  QColor faint = overlay.theme().accent;
+  faint.setAlphaF(0.45F);
+  QPainter& painter = overlay.painter();
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(QPen(faint, 1.5));
+  for (const Segment2& line : hints.lines)
+    painter.drawLine(overlay.map().pixelFrom(line.a), overlay.map().pixelFrom(line.b));
+  painter.restore();
+}
+
+}  // namespace baywright

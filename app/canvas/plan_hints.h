@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <vector>
+
+#include "canvas/tool.h"
+#include "canvas/tool_host.h"
+#include "drawing/snap.h"
+#include "survey/plan_trace_lines.h"
+
+namespace baywright {
+
+class Overlay;
+
+/// Where the visible plans' lines are found to be, world metres: all plans together.
+PictureTraces planHints(const ToolHost& host);
+/// Of one plan only.
+PictureTraces planHints(const ToolHost& host, const PlanScan& scan);
+
+/// Their lines as what attracts a point; where two cross, a point holds to both.
+std::vector<SnapRule> hintRules(const PictureTraces& hints);
+std::vector<SnapPoint> hintPoints(const PictureTraces& hints);
+
+/// A point that is clicked on a plan: on the end of a line or where lines cross, unless snapping is held off.
+Snapped onHints(const ToolHost& host, const PictureTraces& hints, const PointerEvent& event);
+
+/// Faint lines over the picture.
+void paintHints(Overlay& overlay, const PictureTraces& hints);
+
+}  // namespace baywright
