@@ -4,12 +4,19 @@
 #include "clearance/assess.h"
 #include "cli/command.h"
 #include "cli/findings_json.h"
+#include "fit/smallest_change.h"
 #include "jobfile/job_archive.h"
 
 namespace baywright {
 namespace {
 
-void printText(const Job& job, const Assessment& assessment, std::ostream& out) {
+void printChanges(const Job& job, const Finding& finding, std::ostream& out) {
+  const auto changes = smallestChanges(job, finding.key, {});
+  if (!changes) return;
+  for (const Change& change : *changes) out << "            " << change.sentence << "\n";
+}
+
+void printText(const Job& job, const Assessment& assessment, Changes changes, std::ostream& out) {
   out << (job.info.title.empty() ? "Untitled job" : job.info.title) << ", " << job.option().name << ": "
       << assessment.count(Verdict::Blocked) << " blocked, " << assessment.count(Verdict::Tight) << " tight, "
       << assessment.count(Verdict::Unknown) << " not known, " << assessment.count(Verdict::Clear)
@@ -18,6 +25,7 @@ void printText(const Job& job, const Assessment& assessment, std::ostream& out) 
     std::string verdict(verdictName(finding.verdict));
     verdict.resize(8, ' ');
     out << verdict << "  " << finding.sentence << "\n";
+    if (changes == Changes::Smallest) printChanges(job, finding, out);
   }
   out << "\nA verdict `clear` is a planning aid, not a guarantee. Local codes and makers' instructions "
          "decide.\n";
@@ -29,10 +37,11 @@ int runCheck(const Arguments& arguments, const CommandOutput& output) {
   const Result<Job> job = loadJob(arguments.word(0));
   if (!job) return refuse(output, job.error());
   const Assessment assessment = assess(*job);
+  const Changes changes = arguments.has("--changes") ? Changes::Smallest : Changes::None;
   if (arguments.has("--json")) {
-    output.out << findingsJson(*job, assessment);
+    output.out << findingsJson(*job, assessment, changes);
   } else {
-    printText(*job, assessment, output.out);
+    printText(*job, assessment, changes, output.out);
   }
   return assessment.count(Verdict::Blocked) > 0 ? kSomethingBlocked : kDone;
 }

@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "clearance/standing_area.h"
+#include "fit/smallest_change.h"
 
 namespace baywright {
 namespace {
@@ -55,6 +56,16 @@ ordered_json findingJson(const Finding& finding) {
   return json;
 }
 
+/// Sentences of what would clear it and block nothing else; none for what is clear or not known.
+ordered_json changesJson(const Job& job, const Finding& finding) {
+  ordered_json json = ordered_json::array();
+  if (finding.verdict != Verdict::Blocked && finding.verdict != Verdict::Tight) return json;
+  const auto changes = smallestChanges(job, finding.key, {});
+  if (!changes) return json;
+  for (const Change& change : *changes) json.push_back(change.sentence);
+  return json;
+}
+
 }  // namespace
 
 std::string_view verdictName(Verdict verdict) {
@@ -71,7 +82,7 @@ std::string_view verdictName(Verdict verdict) {
   return "unknown";
 }
 
-std::string findingsJson(const Job& job, const Assessment& assessment) {
+std::string findingsJson(const Job& job, const Assessment& assessment, Changes changes) {
   ordered_json json;
   json["format"] = {{"name", "baywright-findings"}, {"version", kVersion}};
   json["job"] = {{"title", job.info.title}, {"option", job.option().name}};
@@ -80,7 +91,10 @@ std::string findingsJson(const Job& job, const Assessment& assessment) {
     json["counts"][std::string(verdictName(verdict))] = assessment.count(verdict);
   }
   json["findings"] = ordered_json::array();
-  for (const Finding& finding : assessment.findings) json["findings"].push_back(findingJson(finding));
+  for (const Finding& finding : assessment.findings) {
+    json["findings"].push_back(findingJson(finding));
+    if (changes == Changes::Smallest) json["findings"].back()["changes"] = changesJson(job, finding);
+  }
   json["quantities"] = ordered_json::array();
   std::vector<Quantity> quantities = assessment.quantities;
   std::ranges::move(standingAreas(job), std::back_inserter(quantities));

@@ -9,9 +9,12 @@
 
 namespace baywright {
 
-/// The findings and quantities of an assessment, and the areas of the standing zones, as JSON, see resources/schema/findings-1.schema.json. SI
-/// units; the same assessment gives the same bytes.
-std::string findingsJson(const Job& job, const Assessment& assessment);
+/// Whether to look for what would clear each finding (fit/smallest_change.h), up to some seconds a finding.
+enum class Changes { None, Smallest };
+
+/// The findings and quantities of an assessment, and the areas of the standing zones, as JSON, see
+/// resources/schema/findings-1.schema.json. SI units; the same assessment gives the same bytes.
+std::string findingsJson(const Job& job, const Assessment& assessment, Changes changes = Changes::None);
 
 /// "clear", "tight", "blocked", "unknown": stable names, not translated.
 std::string_view verdictName(Verdict verdict);

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 #include "clearance/assess.h"
+#include "clearance/standing_area.h"
 #include "program.h"
 #include "support/job_builder.h"
 
@@ -46,7 +48,11 @@ TEST_F(CheckCommand, PrintsTheFindingsOfTheAssessment) {
     EXPECT_EQ(json["findings"][i]["key"], expected.findings[i].key);
   }
   EXPECT_EQ(json["counts"]["blocked"], expected.count(Verdict::Blocked));
-  EXPECT_EQ(json["quantities"].size(), expected.quantities.size());
+  EXPECT_EQ(json["quantities"].size(), expected.quantities.size() + standingAreas(job).size());
+  EXPECT_TRUE(
+      std::any_of(json["quantities"].begin(), json["quantities"].end(), [](const nlohmann::json& figure) {
+        return figure["name"].get<std::string>().ends_with(".standing_area") && figure["unit"] == "m2";
+      }));
   EXPECT_GT(json["quantities"].size(), 20U);
 }
 
@@ -59,6 +65,29 @@ TEST_F(CheckCommand, WritesWhatItsSchemaSays) {
       "jsonschema.validate(json.load(open(sys.argv[1])), json.load(open(sys.argv[2])))\" '" +
       (folder / "findings.json").string() + "' '" BAYWRIGHT_RESOURCES "/schema/findings-1.schema.json'";
   EXPECT_EQ(std::system(command.c_str()), 0);
+}
+
+TEST_F(CheckCommand, AddsTheSmallestChangesWhenAsked) {
+  Job job = garage(12, 9)
+                .withCeiling(4.5)
+                .withGolfer(1.88, Hand::Right, "Robin")
+                .withClub()
+                .bayAt(10, 8.1, 0)
+                .job();
+  save(job, "near.bayjob");
+  const auto text = run("check near.bayjob --changes");
+  EXPECT_NE(text.out.find("\n            Move the bay "), std::string::npos) << text.out;
+  const nlohmann::json json = nlohmann::json::parse(run("check near.bayjob --json --changes").out);
+  for (const nlohmann::json& finding : json["findings"]) {
+    ASSERT_TRUE(finding.contains("changes"));
+    if (finding["key"].get<std::string>().ends_with("/wall")) {
+      ASSERT_FALSE(finding["changes"].empty());
+      EXPECT_EQ(finding["changes"][0].get<std::string>().rfind("Move the bay ", 0), 0U);
+    }
+    if (finding["verdict"] == "clear") {
+      EXPECT_TRUE(finding["changes"].empty());
+    }
+  }
 }
 
 TEST_F(CheckCommand, SaysTheSameTwice) {
