@@ -6,6 +6,7 @@
 #include <QNativeGestureEvent>
 #include <QPinchGesture>
 #include <QWheelEvent>
+#include <algorithm>
 #include <cmath>
 
 #include "canvas/view.h"
@@ -75,7 +76,11 @@ void View::leaveEvent(QEvent*) {
 void View::contextMenuEvent(QContextMenuEvent* event) {
   if (tool_->isBusy()) return;
   const auto hits = hitsAt(linework(), map_.drawingFrom(event->pos()), reach());
-  const Id thing = hits.empty() ? Id{} : hits.front().id;
+  // Where several lie over each other, the one that was chosen by clicks before.
+  const Id selected = document_.selection().selected();
+  const bool hasSelected =
+      std::any_of(hits.begin(), hits.end(), [&](const auto& hit) { return hit.id == selected; });
+  const Id thing = hasSelected ? selected : hits.empty() ? Id{} : hits.front().id;
   if (thing) document_.selection().select(thing);
   Q_EMIT contextMenuWanted(thing, event->globalPos());
 }

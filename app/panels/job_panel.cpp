@@ -10,6 +10,7 @@
 #include "job/edit.h"
 #include "job/room_geometry.h"
 #include "panels/property_form.h"
+#include "panels/thing_menu.h"
 
 namespace baywright {
 namespace {
@@ -197,12 +198,8 @@ void JobPanel::contextMenu(const QPoint& position) {
   const QModelIndex index = tree_->indexAt(position);
   const Id id = model_.idOf(index);
   if (!id) return;
-  QMenu menu;
-  menu.addAction(tr("Rename"), this, [this, index] { tree_->edit(index); });
-  menu.addAction(tr("Remove"), this, [this, id] {
-    document_.change(tr("Remove %1").arg(named(nameOf(document_.job(), id))),
-                     removeThing(document_.job(), id));
-  });
+  QMenu menu(this);
+  fillThingMenu(menu, document_, id);
   menu.exec(tree_->viewport()->mapToGlobal(position));
 }
 

@@ -5,6 +5,7 @@
 #include <QBuffer>
 #include <QClipboard>
 #include <QDateTime>
+#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QInputDialog>
@@ -51,6 +52,12 @@ QString surveyFilter() {
 
 bool isJobName(const QString& path) {
   return path.endsWith(QLatin1String(".bayjob"), Qt::CaseInsensitive);
+}
+
+/// A job whose name was changed on its way, by mail or by a browser: an archive, as no plan is.
+bool isArchive(const QString& path) {
+  QFile file(path);
+  return file.open(QIODevice::ReadOnly) && file.read(4) == QByteArray("PK\x03\x04");
 }
 
 }  // namespace
@@ -107,7 +114,7 @@ void JobFiles::open() {
 }
 
 bool JobFiles::openFile(const QString& path) {
-  if (isJobName(path)) return maySwitch() && openJob(path);
+  if (isJobName(path) || isArchive(path)) return maySwitch() && openJob(path);
   if (hasSurveySuffix(path.toStdString())) return takeSurvey(path);
   const Result<std::string> bytes = readWholeFile(path.toStdString(), kLargestPlanFile);
   if (!bytes) {

@@ -5,6 +5,7 @@
 #include <QTimer>
 
 #include "editing/recovery_keeper.h"
+#include "window/long_press.h"
 #include "window/main_window.h"
 #include "window/resources.h"
 
@@ -15,6 +16,7 @@ int runWindow(QApplication& application, const QStringList& files) {
   QApplication::setOrganizationName(QStringLiteral("Baywright"));
   QApplication::setDesktopSettingsAware(true);
   QApplication::setWindowIcon(icon(QStringLiteral("application"), application.palette()));
+  LongPress longPress(application);
   MainWindow window(RecoveryKeeper::userFolder());
   window.show();
   if (!files.isEmpty()) {

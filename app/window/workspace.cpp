@@ -2,6 +2,7 @@
 #include "window/workspace.h"
 
 #include <QLabel>
+#include <QMenu>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -13,12 +14,14 @@
 #include "panels/job_panel.h"
 #include "panels/measurements_panel.h"
 #include "panels/start_page.h"
+#include "panels/thing_menu.h"
 
 namespace baywright {
 
 Workspace::Workspace(Document& document, ToolBox& toolBox, const Catalogue& catalogue, QWidget* parent)
     : QWidget(parent),
       document_(document),
+      panel_(new JobPanel(document, catalogue)),
       plan_(new PlanView(document, toolBox)),
       downRange_(new ElevationView(document, toolBox, Elevation::DownRange)),
       side_(new ElevationView(document, toolBox, Elevation::Side)),
@@ -55,7 +58,7 @@ Workspace::Workspace(Document& document, ToolBox& toolBox, const Catalogue& cata
   upDown->setStretchFactor(0, 4);
   upDown->setStretchFactor(1, 1);
   auto* all = new QSplitter;
-  all->addWidget(new JobPanel(document, catalogue));
+  all->addWidget(panel_);
   all->addWidget(upDown);
   all->setStretchFactor(0, 0);
   all->setStretchFactor(1, 1);
@@ -69,6 +72,7 @@ Workspace::Workspace(Document& document, ToolBox& toolBox, const Catalogue& cata
   layout->addWidget(all);
 
   connect(&document_, &Document::jobChanged, this, [this](const JobChange&) { chooseMain(); });
+  for (View* view : drawings_) connect(view, &View::contextMenuWanted, this, &Workspace::showMenu);
   connect(standing_, &StandingZone::changed, this, &Workspace::showOptions);
   chooseMain();
 }
@@ -126,6 +130,15 @@ void Workspace::showOptions() {
   options.standing = standing_->mark();
   options.corners |= bottom_->currentIndex() == 1;  // beside the readings
   for (View* view : drawings_) view->setOptions(options);
+}
+
+void Workspace::showMenu(Id thing, QPoint globalPosition) {
+  QMenu menu(this);
+  fillThingMenu(menu, document_, thing);
+  menu.addSeparator();
+  menu.addMenu(panel_->addMenu())->setText(tr("Add"));
+  menu.addAction(tr("Fit all"), this, &Workspace::fitAll)->setObjectName(QStringLiteral("fit"));
+  menu.exec(globalPosition);
 }
 
 void Workspace::fitAll() {

@@ -50,8 +50,10 @@ class Workspace : public QWidget {
   QWidget* titled(const QString& title, QWidget* view);
   void chooseMain();
   void showOptions();
+  void showMenu(Id thing, QPoint globalPosition);
 
   Document& document_;
+  JobPanel* panel_;
   PlanView* plan_;
   ElevationView* downRange_;
   ElevationView* side_;

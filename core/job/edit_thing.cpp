@@ -2,7 +2,10 @@
 #include "job/edit_thing.h"
 
 #include "job/detail/editing.h"
+#include "job/edit_fixtures.h"
+#include "job/edit_openings.h"
 #include "job/edit_options.h"
+#include "job/edit_people.h"
 #include "job/edit_room.h"
 #include "job/thing_lookup.h"
 
@@ -50,6 +53,32 @@ void withThing(Job& job, Id id, Change change) {
 }
 
 }  // namespace
+
+Result<Job> copyThing(Job job, Id id) {
+  const auto thing = findThing(job, id);
+  if (!thing) return detail::notThere("thing");
+  switch (thing->kind) {
+    case ThingKind::Fixture: {
+      const Result<Job> added = addFixture(job, *findById(job.room.fixtures, id));
+      return added ? moveFixture(*added, newestId(*added), Vec2(kBesideIt, 0)) : added;
+    }
+    case ThingKind::Bystander: {
+      Bystander copy = *findById(job.bystanders, id);
+      copy.position += Vec2(kBesideIt, 0);
+      return addBystander(std::move(job), std::move(copy));
+    }
+    case ThingKind::Opening: {
+      Opening copy = *findById(job.room.openings, id);
+      const double offset = copy.offset.value;
+      copy.offset.value = offset + copy.width.value;
+      if (Result<Job> after = addOpening(job, copy)) return after;
+      copy.offset.value = offset - copy.width.value;
+      return addOpening(std::move(job), std::move(copy));
+    }
+    default:
+      return detail::cannot(*thing, "copied", "There is one of it, or the list of what can be added has it.");
+  }
+}
 
 Result<Job> removeThing(Job job, Id id) {
   const auto thing = findThing(job, id);

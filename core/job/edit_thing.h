@@ -28,6 +28,12 @@ Result<Job> translate(Job job, Id thing, const Vec2& by);
 /// its yaw. What has no direction of its own is refused with a sentence.
 Result<Job> rotate(Job job, Id thing, double angle);
 
+/// Another fixture, bystander or opening like this one, beside it: kBesideIt to the right on the plan; an
+/// opening after it in its wall, or before it where there is no room after. The rest is there once or comes
+/// from the catalogue: refused with a sentence, as is a wall without room for a second opening.
+Result<Job> copyThing(Job job, Id thing);
+inline constexpr double kBesideIt = 0.5;  ///< metres
+
 /// Takes the thing out of the job. A golfer's clubs, a wall's openings and the measurements that name a wall
 /// go with it; a monitor or projector is left out of its option. A frame, screen or mat stays: a bay cannot
 /// do without. Removing a wall takes away the corner where it starts.

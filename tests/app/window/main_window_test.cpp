@@ -5,7 +5,9 @@
 
 #include <QAbstractButton>
 #include <QAction>
+#include <QContextMenuEvent>
 #include <QDropEvent>
+#include <QMenu>
 #include <QMessageBox>
 #include <QMimeData>
 #include <QTemporaryDir>
@@ -15,6 +17,7 @@
 
 #include "canvas/plan_view.h"
 #include "job/edit.h"
+#include "job/thing_lookup.h"
 #include "jobfile/autosave.h"
 #include "panels/message_strip.h"
 #include "support/job_builder.h"
@@ -101,6 +104,43 @@ TEST(MainWindow, TakesADroppedFileOrSaysWhyNot) {
   QDropEvent good(QPointF(10, 10), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
   window.dropEvent(&good);
   EXPECT_EQ(window.document().job().golfers.size(), 2U);
+}
+
+TEST(MainWindow, OpensAJobByWhatIsInItWhateverItsName) {
+  QTemporaryDir folder;
+  const QString path = folder.filePath(QStringLiteral("garage (1).zip"));
+  ASSERT_TRUE(QFile::copy(QStringLiteral(BAYWRIGHT_RESOURCES "/examples/orchard-garage.bayjob"), path));
+  MainWindow window({});
+  EXPECT_TRUE(window.files().openFile(path));
+  EXPECT_EQ(window.document().job().golfers.size(), 2U);
+}
+
+TEST(MainWindow, OpensTheMenuOfWhatIsUnderThePointer) {
+  MainWindow window({});
+  window.resize(1400, 900);
+  window.document().startWith(testing::garage(7.0, 6.0).withShelf("D", 2, 1, 0.4, 1.8).job());
+  window.showStage(Stage::Place);
+  window.show();
+  ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
+  PlanView& plan = window.workspace().plan();
+  const Id shelf = window.document().job().room.fixtures.front().id;
+  const Vec2 middle = *findThing(window.document().job(), shelf)->position;
+  const QPoint at = plan.map().pixelFrom(middle).toPoint();
+  bool removed = false;
+  QTimer::singleShot(0, [&] {
+    auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
+    ASSERT_TRUE(menu);
+    for (QAction* action : menu->actions()) {
+      if (action->objectName() != QLatin1String("remove")) continue;
+      action->trigger();
+      removed = true;
+    }
+    menu->close();
+  });
+  QContextMenuEvent event(QContextMenuEvent::Mouse, at, plan.mapToGlobal(at));
+  QApplication::sendEvent(&plan, &event);
+  EXPECT_TRUE(removed);
+  EXPECT_TRUE(window.document().job().room.fixtures.empty());
 }
 
 TEST(MainWindow, OpensTheExampleThatIsBuiltIn) {

@@ -187,5 +187,35 @@ TEST(RenameThing, NamesAnything) {
   EXPECT_FALSE(renameThing(job, Id{9999}, "x"));
 }
 
+TEST(CopyThing, PutsAnotherBesideIt) {
+  const Job job = furnished();
+  for (const char* name : {"Shelf", "Column", "Sam"}) {
+    const Id id = idNamed(job, name);
+    const auto after = copyThing(job, id);
+    ASSERT_TRUE(after) << name << ": " << after.error().sentence();
+    EXPECT_NE(newestId(*after), id);
+    EXPECT_NEAR((placeOf(*after, newestId(*after)) - placeOf(job, id) - Vec2(kBesideIt, 0)).norm(), 0, kExact)
+        << name;
+  }
+}
+
+TEST(CopyThing, FindsRoomForAnOpeningOnEitherSideOrRefuses) {
+  const Job job = garage(2.8, 6).withDoor("A", 1).job();  // from 1.0 to 1.9 m of 2.8
+  const Id door = job.room.openings.front().id;
+  const auto two = copyThing(job, door);
+  ASSERT_TRUE(two) << two.error().sentence();
+  EXPECT_NEAR(two->room.openings.back().offset.value, 1.9, kExact);
+  const auto three = copyThing(*two, door);
+  ASSERT_TRUE(three) << three.error().sentence();
+  EXPECT_NEAR(three->room.openings.back().offset.value, 0.1, kExact);
+  EXPECT_FALSE(copyThing(*three, door));
+}
+
+TEST(CopyThing, RefusesWhatIsThereOnce) {
+  const Job job = furnished();
+  for (const char* name : {"Frame", "Driver", "Ground floor"})
+    EXPECT_FALSE(copyThing(job, idNamed(job, name))) << name;
+}
+
 }  // namespace
 }  // namespace baywright
