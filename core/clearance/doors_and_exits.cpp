@@ -75,7 +75,11 @@ void addMoving(CheckResult& result, const CheckInput& input, const Opening& open
                 missingText(worst->margin, input.job.units) + "."
           : startingSentence(inSentence(opening.name)) + ": " +
                 marginText(worst->margin, "at " + obstacle.name + " " + words, input.job.units);
-  if (obstacle.inBay) finding.sentence += hintText(input, opening.id, put, *worst);
+  if (obstacle.inBay) {
+    finding.sentence += hintText(input, opening.id, put, *worst);
+  } else if (finding.verdict == Verdict::Blocked) {
+    finding.sentence += " Move that, or have the door open the other way.";
+  }
   finding.source = "two bodies cannot share a place";
   result.findings.push_back(std::move(finding));
 }
@@ -117,6 +121,10 @@ std::string betweenText(const CheckInput& input, const Way& way) {
   return ", between " + left + " and " + right;
 }
 
+std::string shortText(Uncertain margin, const UnitSystem& units) {
+  return verdictOf(margin) == Verdict::Blocked ? ", " + missingText(margin, units) + " more" : std::string();
+}
+
 void addWay(CheckResult& result, const CheckInput& input, const Opening& opening, const Way& way) {
   const double required = input.job.requirements.wayWidth;
   const UnitSystem& units = input.job.units;
@@ -124,11 +132,12 @@ void addWay(CheckResult& result, const CheckInput& input, const Opening& opening
   finding.margin = Uncertain{way.clearWidth - required, way.sigma};
   finding.verdict = verdictOf(*finding.margin);
   finding.points = std::pair(raised(way.narrowA, 0), raised(way.narrowB, 0));
-  finding.sentence =
-      way.path.empty() ? "No way leads from the strike point to " + inSentence(opening.name) + "."
-                       : "The way to " + inSentence(opening.name) + " is " +
-                             formatLength(way.clearWidth, units) + " wide at its narrowest" +
-                             betweenText(input, way) + "; " + formatLength(required, units) + " are wanted.";
+  finding.sentence = way.path.empty()
+                         ? "No way leads from the strike point to " + inSentence(opening.name) + "."
+                         : "The way to " + inSentence(opening.name) + " is " +
+                               formatLength(way.clearWidth, units) + " wide at its narrowest" +
+                               betweenText(input, way) + "; " + formatLength(required, units) +
+                               " are wanted" + shortText(*finding.margin, units) + ".";
   if (way.path.empty()) finding.sentence += " Something stands right across it: move that or the bay.";
   finding.source = "36 in: IRC R311.6 and ADA 2010 403.5.1, as guidance; the local code decides";
   result.findings.push_back(std::move(finding));
@@ -148,7 +157,7 @@ void addExit(CheckResult& result, const CheckInput& input, const Opening& openin
   const UnitSystem& units = input.job.units;
   finding.sentence = startingSentence(inSentence(opening.name)) + " leaves " +
                      formatLength(width.value, units) + " clear; " + formatLength(required, units) +
-                     " are wanted.";
+                     " are wanted" + shortText(*finding.margin, units) + ".";
   finding.source = "32 in at a right angle: IRC R311.2, as guidance; the local code decides";
   result.findings.push_back(std::move(finding));
   result.figures.push_back({figureName({"way", idText(opening.id), "opening_width"}), width.value, "m"});

@@ -53,6 +53,8 @@ void addFixed(CheckResult& result, const CheckInput& input, const PictureZone& z
     finding.sentence = "Picture: " + shareText(input, zone.obstructions.share) +
                        " are in the shadow of what is fixed, most by " + what.name + "; " +
                        shareText(input, input.job.requirements.obstruction) + " are allowed.";
+    if (finding.verdict != Verdict::Clear)
+      finding.sentence += " Move that, or hang the projector out of its way.";
   } else {
     finding.sentence = "Picture: nothing fixed stands in the light.";
   }
@@ -71,6 +73,8 @@ void addGolfer(CheckResult& result, const CheckInput& input, const PictureZone::
   finding.sentence = golfer->name + " at address shades " + shareText(input, shade.shadow.atAddress) +
                      " of the picture; " + shareText(input, input.job.requirements.shadow) +
                      " are allowed. In the swing it is " + shareText(input, shade.shadow.worst) + " at most.";
+  if (finding.verdict != Verdict::Clear)
+    finding.sentence += " Hang the projector nearer to the screen or higher, with the widest zoom.";
   result.findings.push_back(std::move(finding));
   const std::string name = figureName({"picture", "shadow", idText(shade.golfer)});
   result.figures.push_back({name + ".at_address", shade.shadow.atAddress, "1"});

@@ -2,9 +2,11 @@
 #include <cmath>
 
 #include "clearance/checks.h"
+#include "clearance/freeing_move.h"
 #include "clearance/quantities.h"
 #include "clearance/solid_margin.h"
 #include "clearance/wording.h"
+#include "geometry/rigid_map.h"
 #include "job/room_geometry.h"
 #include "units/length_text.h"
 
@@ -31,6 +33,23 @@ const RoomObstacle* bodyOf(const CheckInput& input) {
   return nullptr;
 }
 
+/// How far to move the projector to be clear of all of these.
+std::string hintText(const CheckInput& input, const PutBody& put, const std::vector<std::size_t>& which,
+                     const SolidMargin& worst) {
+  const UnitSystem& units = input.job.units;
+  const PlaceAfter after = [&](const Vec3& shift) -> std::optional<TightPlace> {
+    PutBody moved = put;
+    moved.body = transformed(put.body, RigidMap{Mat3::Identity(), shift});
+    const auto there = tightest(moved, input.obstacles, which);
+    return there ? std::optional(TightPlace{there->closest, there->margin}) : std::nullopt;
+  };
+  const TightPlace now{worst.closest, worst.margin};
+  if (const auto drop = freeingDrop(now, after, units))
+    return " Hanging it " + formatLength(*drop, units) + " lower would clear it.";
+  const auto move = freeingMove(now, after, input.option.placement.bay, units);
+  return move ? movingText("the projector", move->distance, wayInBay(move->way), units) : std::string();
+}
+
 /// The body among what is fixed in the room: it may touch nothing.
 void addRoom(CheckResult& result, const CheckInput& input, const ConvexPolyhedron& body) {
   PutBody put{body};
@@ -53,6 +72,7 @@ void addRoom(CheckResult& result, const CheckInput& input, const ConvexPolyhedro
                          ? "The projector's body runs " + missingText(worst->margin, input.job.units) +
                                " into " + obstacle.name + "."
                          : "Projector: " + marginText(worst->margin, "at " + obstacle.name, input.job.units);
+  finding.sentence += hintText(input, put, which, *worst);
   finding.source = "two bodies cannot share a place";
   result.findings.push_back(std::move(finding));
 }

@@ -23,6 +23,7 @@ TEST(DoorsAndExits, LetTheLeafSwingFree) {
   const Finding opens = findingOf(blocked, keyOf(blocked, 0, "opens"));
   EXPECT_EQ(opens.verdict, Verdict::Blocked);
   EXPECT_TRUE(contains(opens.sentence, "the crate")) << opens.sentence;
+  EXPECT_TRUE(contains(opens.sentence, "open the other way")) << opens.sentence;
 }
 
 TEST(DoorsAndExits, MeasureFromTheArcNotItsCorner) {
@@ -58,6 +59,8 @@ TEST(DoorsAndExits, MeasureTheWayOut) {
   const Finding way = findingOf(narrow, assessment, keyOf(narrow, 0, "way"));
   EXPECT_EQ(way.verdict, Verdict::Blocked);
   EXPECT_NEAR(way.margin->value, 0.7 - 0.914, 1e-6);
+  EXPECT_TRUE(contains(way.sentence, "between")) << way.sentence;
+  EXPECT_TRUE(contains(way.sentence, "are wanted, 0.214 m more.")) << way.sentence;
   EXPECT_EQ(assessment.ways[0].verdict, Verdict::Blocked);
   EXPECT_TRUE(contains(way.source, "local code"));
 }
