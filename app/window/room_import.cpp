@@ -29,6 +29,7 @@ struct Import {
   QString fileName;
   Bytes bytes;
   QWidget* window = nullptr;
+  BlobPtr kept;  // the same bytes, as a job keeps them
 };
 
 Candidates gaveUp() {
@@ -76,23 +77,29 @@ Candidates roomsOfDrawing(const Import& file) {
   return gaveUp();
 }
 
-Result<ScanFacts> scanFacts(const Import& file, const Progress& progress) {
-  const auto scan = readScan(file.fileName.toStdString(), *file.bytes, {}, progress);
+struct ReadScan {
+  ScanGeometry scan;
+  ScanFacts facts;
+};
+
+Result<ReadScan> readWithFacts(const Import& file, const Progress& progress) {
+  auto scan = readScan(file.fileName.toStdString(), *file.bytes, {}, progress);
   if (!scan) return tl::unexpected(scan.error());
-  return factsOf(*scan);
+  ScanFacts facts = factsOf(*scan);
+  return ReadScan{std::move(*scan), std::move(facts)};
 }
 
 Candidates roomsOfScan(const Import& file) {
-  auto facts = workAside<ScanFacts>(file.window, Import::tr("Reading %1…").arg(file.fileName),
-                                    [&file](const Progress& progress) { return scanFacts(file, progress); });
-  if (!facts) return gaveUp();
-  if (!*facts) return tl::unexpected(facts->error());
-  ScanDialog dialog(std::move(**facts), file.fileName, file.window);
+  const auto read =
+      workAside<ReadScan>(file.window, Import::tr("Reading %1…").arg(file.fileName),
+                          [&file](const Progress& progress) { return readWithFacts(file, progress); });
+  if (!read) return gaveUp();
+  if (!*read) return tl::unexpected(read->error());
+  ScanDialog dialog((*read)->facts, file.fileName, file.window);
   while (dialog.exec() == QDialog::Accepted) {
     auto room = workAside<RecognisedRoom>(file.window, Import::tr("Looking for floor, walls and ceiling…"),
-                                          [&file, choices = dialog.choices()](const Progress& progress) {
-                                            return recogniseScan(file.fileName.toStdString(), *file.bytes,
-                                                                 choices, progress);
+                                          [&, choices = dialog.choices()](const Progress& progress) {
+                                            return recogniseScan((*read)->scan, file.kept, choices, progress);
                                           });
     if (room && *room) return std::vector{std::move(**room)};
     if (room) dialog.showProblem(room->error());
@@ -130,7 +137,7 @@ Result<std::optional<RecognisedRoom>> importRoom(const QString& path, const Unit
   if (!bytes) return std::nullopt;
   if (!*bytes) return tl::unexpected(bytes->error());
   const auto kept = std::make_shared<const Blob>(Blob{fileName.toStdString(), std::move(**bytes)});
-  auto candidates = roomsOf({fileName, Bytes(kept, &kept->bytes), window});
+  auto candidates = roomsOf({fileName, Bytes(kept, &kept->bytes), window, kept});
   // A scan keeps its file itself.
   if (candidates && *candidates && surveyKindOf(fileName.toStdString(), kept->bytes) != SurveyKind::Scan)
     for (RecognisedRoom& room : **candidates) room.originals = {{Id{}, kept->fileName, kept}};

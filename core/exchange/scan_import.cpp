@@ -57,23 +57,20 @@ void sayWhatWasLeftOut(const ScanGeometry& scan, RecognisedRoom& room) {
                            "thinned evenly.");
 }
 
-Result<RecognisedRoom> recognise(const std::string& fileName, std::string bytes, const ScanChoices& choices,
+Result<RecognisedRoom> recognise(ScanGeometry scan, const BlobPtr& file, const ScanChoices& choices,
                                  const Progress& progress) {
-  auto scan = readScan(fileName, bytes, {}, partOf(progress, 0, kReadingShare));
-  if (!scan) return tl::unexpected(scan.error());
-  const auto up = upOf(*scan, choices, fileName);
+  const auto up = upOf(scan, choices, file->fileName);
   if (!up) return tl::unexpected(up.error());
-  const auto metres = metresOf(*scan, *up, choices, fileName);
+  const auto metres = metresOf(scan, *up, choices, file->fileName);
   if (!metres) return tl::unexpected(metres.error());
-  const bool differs = (scan->statedUp && *scan->statedUp != *up) ||
-                       (scan->statedMetresPerUnit && *scan->statedMetresPerUnit != *metres);
-  const ScanGeometry level = upright(std::move(*scan), *metres, *up);
-  auto room = recogniseRoom(level, partOf(progress, kReadingShare, 1));
+  const bool differs = (scan.statedUp && *scan.statedUp != *up) ||
+                       (scan.statedMetresPerUnit && *scan.statedMetresPerUnit != *metres);
+  const ScanGeometry level = upright(std::move(scan), *metres, *up);
+  auto room = recogniseRoom(level, progress);
   if (!room) {
-    if (room.error().where.empty()) room.error().where = fileName;
+    if (room.error().where.empty()) room.error().where = file->fileName;
     return room;
   }
-  const auto file = std::make_shared<const Blob>(Blob{baseName(fileName), std::move(bytes)});
   for (RoomScan& made : room->scans) {
     made.file = file;
     made.name = file->fileName;
@@ -85,14 +82,30 @@ Result<RecognisedRoom> recognise(const std::string& fileName, std::string bytes,
   return room;
 }
 
+tl::unexpected<Problem> outOfMemory(const std::string& fileName) {
+  return fail("There is not enough memory for this scan.", fileName, "Export it with fewer points.");
+}
+
 }  // namespace
 
 Result<RecognisedRoom> recogniseScan(const std::string& fileName, std::string bytes,
                                      const ScanChoices& choices, const Progress& progress) {
   try {
-    return recognise(fileName, std::move(bytes), choices, progress);
+    auto scan = readScan(fileName, bytes, {}, partOf(progress, 0, kReadingShare));
+    if (!scan) return tl::unexpected(scan.error());
+    const auto file = std::make_shared<const Blob>(Blob{baseName(fileName), std::move(bytes)});
+    return recognise(std::move(*scan), file, choices, partOf(progress, kReadingShare, 1));
   } catch (const std::bad_alloc&) {
-    return fail("There is not enough memory for this scan.", fileName, "Export it with fewer points.");
+    return outOfMemory(fileName);
+  }
+}
+
+Result<RecognisedRoom> recogniseScan(const ScanGeometry& scan, const BlobPtr& file,
+                                     const ScanChoices& choices, const Progress& progress) {
+  try {
+    return recognise(scan, file, choices, progress);
+  } catch (const std::bad_alloc&) {
+    return outOfMemory(file->fileName);
   }
 }
 

@@ -27,4 +27,8 @@ struct ScanChoices {
 Result<RecognisedRoom> recogniseScan(const std::string& fileName, std::string bytes,
                                      const ScanChoices& choices, const Progress& progress);
 
+/// The same for a scan that was read from `file` before, so that a person may try other choices.
+Result<RecognisedRoom> recogniseScan(const ScanGeometry& scan, const BlobPtr& file,
+                                     const ScanChoices& choices, const Progress& progress);
+
 }  // namespace baywright

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <cstdio>
 
+#include "survey/scan_cube_map.h"
 #include "survey/scan_planes.h"
 #include "units/unit_constants.h"
 
@@ -13,9 +14,13 @@ namespace baywright {
 namespace {
 
 constexpr std::size_t kMostLookedAt = 200'000;
-constexpr double kOutside = 0.003;    ///< share of points that may lie beyond a room's ends
+constexpr double kOutside = 0.003;     ///< share of points that may lie beyond a room's ends
+constexpr double kUpsideDown = 0.085;  ///< likewise, for the end at which few scans have it to be the floor
+constexpr double kCubesAcross = 120;
 constexpr std::size_t kBins = 100;    ///< between the ends
 constexpr double kPeak = 0.25;        ///< of the fullest bin: floor and ceiling are that full
+constexpr double kLeastPeak = 0.08;   ///< likewise, where they stand out of the others
+constexpr double kUneven = 0.05;      ///< difference of what stands near the two ends, of all that does
 constexpr double kStandsOut = 3;      ///< times the usual bin
 constexpr double kUsualHeight = 2.6;  ///< metres; common practice, no source
 constexpr double kLowestRoom = 1.9;
@@ -33,6 +38,29 @@ struct Profile {
   double size() const { return high - low; }
 };
 
+/// Surfaces count, not points: those of a laser scanner crowd round where it stood.
+std::vector<Eigen::Vector3f> onePerCube(const std::vector<Eigen::Vector3f>& samples) {
+  double squares = 0;
+  for (int axis = 0; axis < 3; ++axis) {
+    std::vector<float> places;
+    for (const Eigen::Vector3f& p : samples) places.push_back(p[axis]);
+    const auto at = [&](double share) {
+      const auto place =
+          places.begin() + static_cast<std::ptrdiff_t>(share * static_cast<double>(places.size() - 1));
+      std::nth_element(places.begin(), place, places.end());
+      return static_cast<double>(*place);
+    };
+    const double span = at(1 - kOutside) - at(kOutside);
+    squares += span * span;
+  }
+  const double size = std::max(std::sqrt(squares) / kCubesAcross, 1e-9);
+  CubeMap cubes;
+  std::vector<Eigen::Vector3f> kept;
+  for (const Eigen::Vector3f& p : samples)
+    if (cubes.indexOf(cubeAt(p, size)) == kept.size()) kept.push_back(p);
+  return kept;
+}
+
 std::vector<Eigen::Vector3f> someSamples(const ScanGeometry& scan) {
   Eigen::Vector3f low = scan.points.front();
   Eigen::Vector3f high = low;
@@ -45,7 +73,7 @@ std::vector<Eigen::Vector3f> someSamples(const ScanGeometry& scan) {
   const std::size_t stride = all.size() / kMostLookedAt + 1;
   std::vector<Eigen::Vector3f> some;
   for (std::size_t i = 0; i < all.size(); i += stride) some.push_back(all[i]);
-  return some;
+  return onePerCube(some);
 }
 
 Profile profileOf(std::vector<double> places) {
@@ -64,20 +92,27 @@ Profile profileOf(std::vector<double> places) {
   const double fullest = *std::max_element(counts.begin(), counts.end());
   std::size_t first = 0;
   std::size_t last = kBins - 1;
-  while (counts[first] < kPeak * fullest) ++first;
-  while (counts[last] < kPeak * fullest) --last;
+  auto sorted = counts;
+  std::nth_element(sorted.begin(), sorted.begin() + kBins / 2, sorted.end());
+  const double usual = sorted[kBins / 2];
+  // A yard seen through the door may be larger than floor and ceiling.
+  double peak = std::max(kLeastPeak * fullest, kStandsOut * usual);
+  if (std::count_if(counts.begin(), counts.end(), [&](double count) { return count >= peak; }) < 2)
+    peak = kPeak * fullest;
+  while (counts[first] < peak) ++first;
+  while (counts[last] < peak) --last;
   // A surface may share two bins.
   if (first + 1 < kBins && counts[first + 1] > counts[first]) ++first;
   if (last > 0 && counts[last - 1] > counts[last]) --last;
   Profile profile;
   profile.low = start + (static_cast<double>(first) + 0.5) * bin;
   profile.high = start + (static_cast<double>(last) + 0.5) * bin;
-  auto sorted = counts;
-  std::nth_element(sorted.begin(), sorted.begin() + kBins / 2, sorted.end());
-  const double usual = sorted[kBins / 2];
   profile.standsOut = first < last && std::min(counts[first], counts[last]) > kStandsOut * usual;
   profile.ends = (counts[first] + counts[last]) / static_cast<double>(places.size());
+  // What stands in the room, not level surfaces: a lower part of the ceiling is no furniture.
   for (const double place : places) {
+    const double index = std::clamp(std::floor((place - start) / bin), 0.0, static_cast<double>(kBins - 1));
+    if (counts[static_cast<std::size_t>(index)] > kStandsOut * usual) continue;
     const double share = (place - profile.low) / std::max(profile.size(), 1e-12);
     if (share > 0.05 && share < 0.35) profile.lowerThird += 1;
     if (share > 0.65 && share < 0.95) profile.upperThird += 1;
@@ -122,16 +157,21 @@ std::vector<UpSuggestion> suggestUp(const ScanGeometry& scan) {
     const double score =
         profile.ends * (profile.standsOut ? 2 : 1) * widest / std::max(profile.size(), 0.01 * widest);
     for (const bool isPlus : {true, false}) {
-      const bool standsBelow = (profile.lowerThird >= profile.upperThird) == isPlus;
+      const double thirds = profile.lowerThird + profile.upperThird;
+      const double below = (profile.lowerThird - profile.upperThird) / std::max(thirds, 1.0);
+      const bool isEven = below < kUneven && below > -kUpsideDown;
+      // In an empty room only custom tells up from down.
+      const bool standsBelow = isEven ? isPlus : (profile.lowerThird > profile.upperThird) == isPlus;
       UpSuggestion suggestion;
       suggestion.up = static_cast<UpAxis>(2 * axis + (isPlus ? 0 : 1));
       suggestion.isPlausible = profile.standsOut && standsBelow;
       const std::string name(nameOf(suggestion.up));
-      suggestion.reason = profile.standsOut
-                              ? "Along " + name + " the scan ends in two flat surfaces " +
-                                    threeFigures(profile.size()) + " units apart, and more stands near the " +
-                                    (standsBelow ? "lower" : "upper") + " one."
-                              : "Along " + name + " no two flat surfaces stand out.";
+      suggestion.reason = profile.standsOut ? "Along " + name + " the scan ends in two flat surfaces " +
+                                                  threeFigures(profile.size()) + " units apart, " +
+                                                  (isEven ? "and nothing tells which is the floor."
+                                                          : std::string("and more stands near the ") +
+                                                                (standsBelow ? "lower" : "upper") + " one.")
+                                            : "Along " + name + " no two flat surfaces stand out.";
       const bool isStated = scan.statedUp == suggestion.up;
       if (isStated) suggestion.reason = "The file's format says that " + name + " is up.";
       suggestion.isPlausible |= isStated;

@@ -159,6 +159,23 @@ TEST(ScanSuggest, NamesTheAxisThatPointsUp) {
   }
 }
 
+TEST(ScanSuggest, CountsSurfacesAndNotPointsRoundTheScanner) {
+  ScanGeometry scan = exported(UpAxis::PlusZ, 1);
+  // A third as many points again on two small upright plates, as a scanner sees its own mount.
+  const std::size_t some = scan.points.size() / 3;
+  for (std::size_t i = 0; i < some; ++i) {
+    const auto t = static_cast<float>(i) / static_cast<float>(some);
+    scan.points.push_back({i % 2 ? 2.9f : 3.1f, 2 + 0.3f * t, 1.2f + 0.3f * std::fmod(37 * t, 1.0f)});
+  }
+  EXPECT_EQ(suggestUp(scan)[0].up, UpAxis::PlusZ);
+}
+
+TEST(ScanSuggest, TakesTheCustomaryWayUpInAnEmptyRoom) {
+  const auto suggestions = suggestUp(scanned(rectangleRoom(6, 4.5)));
+  EXPECT_EQ(suggestions[0].up, UpAxis::PlusZ);
+  EXPECT_NE(suggestions[0].reason.find("nothing tells which is the floor"), std::string::npos);
+}
+
 TEST(ScanSuggest, NamesTheUnitWithAReason) {
   for (const auto& [metres, name] :
        {std::pair(1.0, "metres"), std::pair(0.001, "millimetres"), std::pair(0.3048, "feet")}) {
