@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// What a scan of so many points (the argument) costs: reading it, finding the room, keeping it in a job, and
-// a step of a drag beside it. The drag must not grow with the scan.
+// What a scan of so many points or triangles (the argument) costs: reading it, finding the room, keeping it
+// in a job, and a step of a drag beside it. The drag must not grow with the scan.
 #include <benchmark/benchmark.h>
 
 #include <cmath>
@@ -58,21 +58,57 @@ std::string xyzOf(const std::vector<Eigen::Vector3f>& points) {
   return text;
 }
 
-RoomScan scanOf(std::size_t count) {
-  RoomScan scan;
-  scan.name = "Scan";
-  scan.points = std::make_shared<const std::vector<Eigen::Vector3f>>(boxOfPoints(count));
+enum class Kind { Cloud, Mesh };
+
+/// The same box as a surface of about `count` triangles, its corners rippled alike.
+ScanGeometry boxOfTriangles(std::size_t count) {
+  ScanGeometry scan;
+  const double all = 2 * (kSize.x() * kSize.y() + kSize.y() * kSize.z() + kSize.x() * kSize.z());
+  const double edge = std::sqrt(2 * all / static_cast<double>(count));
+  for (int axis = 0; axis < 3; ++axis)
+    for (const double end : {0.0, 1.0}) {
+      const int u = (axis + 1) % 3;
+      const int v = (axis + 2) % 3;
+      const auto columns = static_cast<std::uint32_t>(std::ceil(kSize[u] / edge));
+      const auto rows = static_cast<std::uint32_t>(std::ceil(kSize[v] / edge));
+      const auto first = static_cast<std::uint32_t>(scan.points.size());
+      for (std::uint32_t i = 0; i <= columns; ++i)
+        for (std::uint32_t j = 0; j <= rows; ++j) {
+          Vec3 p;
+          p[axis] = end * kSize[axis] + 0.005 * std::sin(7.0 * i + 3.0 * j);
+          p[u] = kSize[u] * i / columns;
+          p[v] = kSize[v] * j / rows;
+          scan.points.push_back(p.cast<float>());
+          if (i == columns || j == rows) continue;
+          const std::uint32_t at = first + i * (rows + 1) + j;
+          scan.triangles.push_back({at, at + 1, at + rows + 1});
+          scan.triangles.push_back({at + 1, at + rows + 2, at + rows + 1});
+        }
+    }
   return scan;
 }
 
-Job jobWith(std::size_t count) {
+RoomScan scanOf(std::size_t count, Kind kind) {
+  RoomScan scan;
+  scan.name = "Scan";
+  if (kind == Kind::Cloud) {
+    scan.points = std::make_shared<const std::vector<Eigen::Vector3f>>(boxOfPoints(count));
+    return scan;
+  }
+  ScanGeometry box = boxOfTriangles(count);
+  scan.mesh = std::make_shared<const TriangleMesh>(
+      TriangleMesh::from(std::move(box.points), std::move(box.triangles)).value());
+  return scan;
+}
+
+Job jobWith(std::size_t count, Kind kind) {
   Job job = garage(kSize.x(), kSize.y())
                 .withGolfer(1.88, Hand::Left, "Robin")
                 .withClub()
                 .bayAt(6.4, 2.7, 0)
                 .strikingFrom(3.2, 0.1, -0.1)
                 .uncheckedJob();
-  job.roomScans.push_back(scanOf(count));
+  job.roomScans.push_back(scanOf(count, kind));
   job.roomScans.back().id = job.takeId();
   return job;
 }
@@ -93,21 +129,39 @@ void findRoom(benchmark::State& state) {
   for (auto _ : state) benchmark::DoNotOptimize(recogniseRoom(scan, {}));
 }
 
+void findRoomOfMesh(benchmark::State& state) {
+  const ScanGeometry scan = boxOfTriangles(static_cast<std::size_t>(state.range(0)));
+  for (auto _ : state) benchmark::DoNotOptimize(recogniseRoom(scan, {}));
+}
+
+Job jobToKeep(std::size_t count, Kind kind) {
+  Job job = jobWith(count, kind);
+  job.roomScans[0].file = std::make_shared<const Blob>(Blob{"scan.ply", plyOf(boxOfPoints(count))});
+  return job;
+}
+
+template <Kind kind>
+void saveJobBytes(benchmark::State& state) {
+  const Job job = jobToKeep(static_cast<std::size_t>(state.range(0)), kind);
+  for (auto _ : state) benchmark::DoNotOptimize(jobToBytes(job));
+}
+
+template <Kind kind>
 void openJob(benchmark::State& state) {
-  Job job = jobWith(static_cast<std::size_t>(state.range(0)));
-  job.roomScans[0].file = std::make_shared<const Blob>(Blob{"scan.ply", plyOf(*job.roomScans[0].points)});
-  const auto bytes = jobToBytes(job);
+  const auto bytes = jobToBytes(jobToKeep(static_cast<std::size_t>(state.range(0)), kind));
   if (!bytes) return state.SkipWithError(bytes.error().sentence().c_str());
   for (auto _ : state) benchmark::DoNotOptimize(jobFromBytes(*bytes));
 }
 
+template <Kind kind>
 void firstAssessment(benchmark::State& state) {
-  const Job job = jobWith(static_cast<std::size_t>(state.range(0)));
+  const Job job = jobWith(static_cast<std::size_t>(state.range(0)), kind);
   for (auto _ : state) benchmark::DoNotOptimize(assess(job));
 }
 
+template <Kind kind>
 void dragStep(benchmark::State& state) {
-  Job job = jobWith(static_cast<std::size_t>(state.range(0)));
+  Job job = jobWith(static_cast<std::size_t>(state.range(0)), kind);
   Assessor assessor;
   assessor.assess(job);
   double step = 0.002;
@@ -123,6 +177,12 @@ void dragStep(benchmark::State& state) {
 BENCHMARK(readPlyScan)->Arg(1'000'000)->Arg(5'000'000)->Unit(benchmark::kMillisecond);
 BENCHMARK(readXyzScan)->Arg(1'000'000)->Arg(5'000'000)->Unit(benchmark::kMillisecond);
 BENCHMARK(findRoom)->Arg(1'000'000)->Arg(5'000'000)->Unit(benchmark::kMillisecond);
-BENCHMARK(openJob)->Arg(1'000'000)->Arg(5'000'000)->Unit(benchmark::kMillisecond);
-BENCHMARK(firstAssessment)->Arg(1'000'000)->Arg(5'000'000)->Unit(benchmark::kMillisecond);
-BENCHMARK(dragStep)->Arg(10'000)->Arg(1'000'000)->Arg(5'000'000)->Unit(benchmark::kMillisecond);
+BENCHMARK(findRoomOfMesh)->Arg(1'000'000)->Arg(5'000'000)->Unit(benchmark::kMillisecond);
+BENCHMARK(saveJobBytes<Kind::Cloud>)->Arg(1'000'000)->Arg(5'000'000)->Unit(benchmark::kMillisecond);
+BENCHMARK(saveJobBytes<Kind::Mesh>)->Arg(1'000'000)->Arg(5'000'000)->Unit(benchmark::kMillisecond);
+BENCHMARK(openJob<Kind::Cloud>)->Arg(1'000'000)->Arg(5'000'000)->Unit(benchmark::kMillisecond);
+BENCHMARK(openJob<Kind::Mesh>)->Arg(1'000'000)->Arg(5'000'000)->Unit(benchmark::kMillisecond);
+BENCHMARK(firstAssessment<Kind::Cloud>)->Arg(1'000'000)->Arg(5'000'000)->Unit(benchmark::kMillisecond);
+BENCHMARK(firstAssessment<Kind::Mesh>)->Arg(1'000'000)->Arg(5'000'000)->Unit(benchmark::kMillisecond);
+BENCHMARK(dragStep<Kind::Cloud>)->Arg(10'000)->Arg(1'000'000)->Arg(5'000'000)->Unit(benchmark::kMillisecond);
+BENCHMARK(dragStep<Kind::Mesh>)->Arg(10'000)->Arg(1'000'000)->Arg(5'000'000)->Unit(benchmark::kMillisecond);
