@@ -39,6 +39,7 @@ void CornerChain::hover(ToolHost& host, const PointerEvent& event) {
   } else if (!event.isFree()) {
     const Job& job = host.document().job();
     Snapped point = snapped(planPoints(job), rulesFor(host, corners_), event.at, host.reach().reach);
+    nameCrossing(point);
     hover_ = point.by;
     marks_ = std::move(point.marks);
   }

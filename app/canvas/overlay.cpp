@@ -121,7 +121,8 @@ void Overlay::marks(std::span<const SnapMark> marks, const Vec2& pointer) {
       cross(mark.line.a);
     else
       line(mark.line.a, mark.line.b, Stroke::Guide);
-    words.push_back(QString::fromStdString(mark.what));
+    const QString what = QString::fromStdString(mark.what);
+    if (!words.contains(what)) words.push_back(what);
   }
   if (!words.empty()) note(pointer, words.join(QStringLiteral(", ")));
 }

@@ -21,8 +21,16 @@ PictureTraces planHints(const ToolHost& host) {
   return all;
 }
 
+namespace {
+
+std::string onLineWords() {
+  return toolWords("on a line of the plan").toStdString();
+}
+
+}  // namespace
+
 std::vector<SnapRule> hintRules(const PictureTraces& hints) {
-  const std::string what = toolWords("on a line of the plan").toStdString();
+  const std::string what = onLineWords();
   std::vector<SnapRule> rules;
   for (const Segment2& line : hints.lines) rules.push_back(onSegment(line, what));
   return rules;
@@ -35,9 +43,17 @@ std::vector<SnapPoint> hintPoints(const PictureTraces& hints) {
   return points;
 }
 
+void nameCrossing(Snapped& point) {
+  if (point.marks.size() != 2 || point.marks[0].what != onLineWords() || point.marks[1].what != onLineWords())
+    return;
+  for (SnapMark& mark : point.marks) mark.what = toolWords("where lines of the plan cross").toStdString();
+}
+
 Snapped onHints(const ToolHost& host, const PictureTraces& hints, const PointerEvent& event) {
   if (event.isFree()) return {event.at, {}};
-  return snapped(hintPoints(hints), hintRules(hints), event.at, host.reach().reach);
+  Snapped point = snapped(hintPoints(hints), hintRules(hints), event.at, host.reach().reach);
+  nameCrossing(point);
+  return point;
 }
 
 void paintHints(Overlay& overlay, const PictureTraces& hints) {

@@ -21,6 +21,9 @@ PictureTraces planHints(const ToolHost& host, const PlanScan& scan);
 std::vector<SnapRule> hintRules(const PictureTraces& hints);
 std::vector<SnapPoint> hintPoints(const PictureTraces& hints);
 
+/// Calls a point that holds to two lines of a plan what it is.
+void nameCrossing(Snapped& point);
+
 /// A point that is clicked on a plan: on the end of a line or where lines cross, unless snapping is held off.
 Snapped onHints(const ToolHost& host, const PictureTraces& hints, const PointerEvent& event);
 

@@ -18,7 +18,8 @@ namespace baywright {
 namespace {
 
 QString nameOf(const PlanScan& scan) {
-  return scan.name.empty() ? toolWords("the plan on top") : QString::fromStdString(scan.name);
+  return scan.name.empty() ? toolWords("the plan on top")
+                           : toolWords("\"%1\"").arg(QString::fromStdString(scan.name));
 }
 
 std::vector<const PlanScan*> others(const ToolHost& host, Id moving) {

@@ -280,22 +280,13 @@ void MeasurementsPanel::showFit(const SurveyAdjustment& fit) {
 }
 
 QString MeasurementsPanel::summaryOf(const CeilingFit& fit) const {
-  const QString rms = QString::fromStdString(formatLength(fit.rms, document_.job().units));
-  const auto count = static_cast<int>(fit.residuals.size());
-  switch (fit.shape) {
-    case CeilingShape::Sloped:
-      return tr("Ceiling: sloped; %n height(s), off by %1 on the whole.", nullptr, count).arg(rms);
-    case CeilingShape::Stepped:
-      return tr("Ceiling: two levels with a step; %n height(s), off by %1 on the whole.", nullptr, count)
-          .arg(rms);
-    case CeilingShape::Creased:
-      return tr("Ceiling: two planes that meet; %n height(s), off by %1 on the whole.", nullptr, count)
-          .arg(rms);
-    case CeilingShape::Level:
-    case CeilingShape::NotMeasured:
-      break;
-  }
-  return tr("Ceiling: level; %n height(s), off by %1 on the whole.", nullptr, count).arg(rms);
+  const QString shape = fit.shape == CeilingShape::Sloped    ? tr("sloped")
+                        : fit.shape == CeilingShape::Stepped ? tr("two levels with a step")
+                        : fit.shape == CeilingShape::Creased ? tr("two planes that meet")
+                                                             : tr("level");
+  return tr("Heights of the ceiling: %1, off by %2 on the whole. It is taken as %3.")
+      .arg(fit.residuals.size())
+      .arg(QString::fromStdString(formatLength(fit.rms, document_.job().units)), shape);
 }
 
 void MeasurementsPanel::showCeiling(const CeilingFit& fit) {

@@ -26,6 +26,11 @@ constexpr double kSameDirection = 0.0175;
 /// A crease may lie this far outside the gap between the readings of its two planes, metres.
 constexpr double kCreaseSlack = 0.3;
 
+/// What a second plane must explain beyond Akaike's measure: what chance explains once in a hundred times,
+/// the point of the chi-square distribution of one degree. Plaster that bulges by a few millimetres is no
+/// ridge.
+constexpr double kSecondPlane = 6.63;
+
 double sigmaOf(const CeilingReading& reading) {
   return std::hypot(instrumentSigma(reading.how, reading.height), kUneven);
 }
@@ -52,7 +57,7 @@ struct Model {
   double highEnd = 0;  ///< the first reading of plane 1
   bool isAlongALine = false;
 
-  double judged() const { return squares + 2 * unknowns; }
+  double judged() const { return squares + 2 * unknowns + (planes.size() > 1 ? kSecondPlane : 0); }
 };
 
 enum class Fall { None, AlongDirection, Any };

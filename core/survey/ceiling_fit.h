@@ -45,12 +45,12 @@ struct CeilingFit {
 ///            level part that meets a slope
 ///
 /// Of those that agree (chi-square test at kCeilingLevel) the one with the least v^T P v + 2 x its unknowns
-/// is taken (Akaike 1974), so that a shape that needs more unknowns must explain more. Two readings that
-/// differ cannot tell a slope from a step: the lower one is taken everywhere, so that a swing is not planned
-/// under a ceiling that may not be there. Where nothing agrees, the lowest reading is taken everywhere and a
-/// note says so; where all but one agree on one plane, that one is named, and passed over if it lies above
-/// them. `floor` gives the walls' directions and the parts' regions; it may be empty, then only one plane is
-/// tried.
+/// is taken (Akaike 1974), so that a shape that needs more unknowns must explain more; a second plane must
+/// explain what chance would not. Two readings that differ cannot tell a slope from a step: the lower one is
+/// taken everywhere, so that a swing is not planned under a ceiling that may not be there. Where nothing
+/// agrees, the lowest reading is taken everywhere and a note says so; where all but one agree on one plane,
+/// that one is named, and passed over if it lies above them. `floor` gives the walls' directions and the
+/// parts' regions; it may be empty, then only one plane is tried.
 CeilingFit fitCeiling(const Ring& floor, std::span<const CeilingReading> readings, const UnitSystem& units);
 
 /// Plaster and boards are uneven by this: common practice, no source. Metres, one standard deviation.

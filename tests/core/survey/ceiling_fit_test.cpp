@@ -122,6 +122,12 @@ TEST(CeilingFit, TakesTheLowerOfTwoThatDiffer) {
   EXPECT_TRUE(hasNote(fit, "cannot tell a slope from a step"));
 }
 
+TEST(CeilingFit, TakesNoRidgeForAFewMillimetres) {
+  // The middle reading is 10 mm high: plaster, or the laser. A ridge would fit better, and be nothing.
+  const CeilingFit fit = fitted({{0, 0, 2.412}, {6, 0, 2.408}, {6, 4, 2.59}, {0, 4, 2.592}, {3, 2, 2.510}});
+  EXPECT_EQ(fit.shape, CeilingShape::Sloped);
+}
+
 TEST(CeilingFit, NamesTheOneReadingThatIsMisread) {
   // Digits swapped: 2.04 for 2.40. The ceiling stays on the safe side until it is read again.
   const CeilingFit low = fitted({{0, 0, 2.40}, {6, 0, 2.403}, {6, 4, 2.04}, {0, 4, 2.40}});
