@@ -203,6 +203,36 @@ std::string place(const Vec2& point) {
   return text(point.x()) + ", " + text(point.y());
 }
 
+void takeRooms(LineGraph graph, JoinedLines& joined) {
+  detail::pruneLooseEnds(graph);
+  auto faces = detail::facesOf(graph);
+  if (detail::removeNiches(graph, faces) > 0) faces = detail::facesOf(graph);
+  const std::vector<int> frames = framingParts(graph, faces);
+  for (const GraphFace& face : faces)
+    if (mayBeRoom(face) && !holdsHouse(face, graph, faces)) {
+      JoinedRoom room = roomOf(face, graph, faces);
+      room.likeFrame = std::find(frames.begin(), frames.end(), face.part) != frames.end();
+      if (room.ring.size() >= 3 && validated(Polygon{room.ring, {}})) joined.rooms.push_back(std::move(room));
+    }
+  std::stable_sort(joined.rooms.begin(), joined.rooms.end(), [](const JoinedRoom& a, const JoinedRoom& b) {
+    return a.likeFrame != b.likeFrame ? b.likeFrame : a.area > b.area;
+  });
+  joined.wallThickness = meanThickness(faces, frames);
+}
+
+// One line round three sides: the fourth is a front that nobody drew, as of a carport.
+bool closeFront(LineGraph& graph) {
+  constexpr double kWidestFront = 9;  // metres: three cars
+  const auto incidence = graph.incidence();
+  std::vector<int> ends;
+  for (std::size_t n = 0; n < incidence.size(); ++n)
+    if (incidence[n].size() == 1) ends.push_back(static_cast<int>(n));
+  if (ends.size() != 2 || (graph.nodes[at(ends[0])] - graph.nodes[at(ends[1])]).norm() > kWidestFront)
+    return false;
+  graph.edges.push_back({{ends[0], ends[1]}, -1, false});
+  return true;
+}
+
 }  // namespace
 
 Result<JoinedLines> joinLines(const LinesToJoin& request) {
@@ -216,21 +246,8 @@ Result<JoinedLines> joinLines(const LinesToJoin& request) {
 
   Vec2 example = Vec2::Zero();
   joined.looseEnds = countLooseEnds(graph, example);
-  detail::pruneLooseEnds(graph);
-  auto faces = detail::facesOf(graph);
-  if (detail::removeNiches(graph, faces) > 0) faces = detail::facesOf(graph);
-
-  const std::vector<int> frames = framingParts(graph, faces);
-  for (const GraphFace& face : faces)
-    if (mayBeRoom(face) && !holdsHouse(face, graph, faces)) {
-      JoinedRoom room = roomOf(face, graph, faces);
-      room.likeFrame = std::find(frames.begin(), frames.end(), face.part) != frames.end();
-      if (room.ring.size() >= 3 && validated(Polygon{room.ring, {}})) joined.rooms.push_back(std::move(room));
-    }
-  std::stable_sort(joined.rooms.begin(), joined.rooms.end(), [](const JoinedRoom& a, const JoinedRoom& b) {
-    return a.likeFrame != b.likeFrame ? b.likeFrame : a.area > b.area;
-  });
-  joined.wallThickness = meanThickness(faces, frames);
+  takeRooms(graph, joined);
+  if (joined.rooms.empty() && request.widestGap > 0 && closeFront(graph)) takeRooms(graph, joined);
   if (joined.rooms.empty()) {
     std::string what = "The lines enclose no room";
     if (joined.looseEnds > 0)

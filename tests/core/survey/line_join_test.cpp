@@ -145,6 +145,15 @@ TEST(LineJoin, PassesOverAPlainFrameRoundOneOutline) {
   EXPECT_TRUE(titled->rooms[1].likeFrame && titled->rooms[2].likeFrame);
 }
 
+TEST(LineJoin, ClosesTheOpenFrontOfThreeSides) {
+  const auto joined = joinLines({chain({{6, 0}, {0, 0}, {0, 5}, {6, 5}})});
+  ASSERT_TRUE(joined) << joined.error().sentence();
+  expectRing(joined->rooms[0].ring, rectangle(0, 0, 6, 5));
+  ASSERT_EQ(joined->rooms[0].gaps.size(), 1u);
+  EXPECT_NEAR((joined->rooms[0].gaps[0].b - joined->rooms[0].gaps[0].a).norm(), 5, 1e-9);
+  EXPECT_FALSE(joinLines({chain({{6, 0}, {0, 0}, {0, 5}, {6, 5}, {6, 20}})}));
+}
+
 TEST(LineJoin, KeepsAHallThatHasARoomInIt) {
   const auto office = chain({{2, 1}, {5, 1}, {5, 5}, {1, 5}, {1, 1}, {1.1, 1}, {1.1, 1.1}}) +
                       chain({{2, 1}, {2, 1.1}, {4.9, 1.1}, {4.9, 4.9}, {1.1, 4.9}, {1.1, 1.1}});
