@@ -67,7 +67,7 @@ TEST_F(SurveyCommand, TakesTheListThatTheReadmeShows) {
   EXPECT_NEAR(wallLines(job->room)[1].length, (11 * 12 + 9.5) * 0.0254, 0.005);
   EXPECT_EQ(job->measurements.size(), 5u);
   ASSERT_EQ(job->originals.size(), 1u);
-  EXPECT_EQ(job->originals[0].file->fileName, "my garage.csv");
+  EXPECT_EQ(job->originals[0].file->fileName, "readme.csv");
   EXPECT_NE(job->originals[0].file->bytes.find("wall"), std::string::npos);
 }
 
