@@ -7,6 +7,7 @@
 
 #include "geometry/polygon_validity.h"
 #include "survey/line_gaps.h"
+#include "survey/line_reveals.h"
 
 namespace baywright {
 
@@ -176,6 +177,10 @@ JoinedRoom roomOf(const GraphFace& face, const LineGraph& graph, const std::vect
     if (graph.edges[at(face.edges[i])].isBridge())
       room.gaps.push_back({face.ring[i], face.ring[(i + 1) % face.ring.size()]});
   room.inside = standingIn(face, faces);
+  for (const Segment2& window : detail::closeReveals(room.ring, face, graph, faces))
+    room.gaps.push_back(window);
+  room.ring = fromLowestCorner(std::move(room.ring));
+  room.area = signedArea(room.ring);
   return room;
 }
 

@@ -38,13 +38,14 @@ struct JoinedLines {
 /// The rooms among the lines. They are cut where they cross or touch and joined within the tolerance; where
 /// they overlap one is kept. Gaps between ends of walls in line with each other are bridged, narrow ones
 /// first; those wider than a door not within a region that is closed without. Where nothing closes but for a
-/// single pair of ends, the way between them is an open front. Niches stay part of their room. Of walls drawn
-/// as two lines the region between them is known by being thin (kThickestWall), so that rooms end at the
-/// inner faces. A region that holds whole walls, like a sheet's frame or a plot's border, is no room, nor is
-/// one of less than kSmallestRoom. Where a region without openings holds a single closed outline, lines alone
-/// do not tell a sheet's frame from a room with a table in it: it counts as a frame when the outline is as
-/// large as a room and has a gap, or fills more of it than furniture does, or when the region is larger than
-/// rooms are.
+/// single pair of ends, the way between them is an open front. A recess no deeper than a wall is an opening
+/// where its back has other things behind it than its jambs: the lines of a window. Niches stay part of their
+/// room. Of walls drawn as two lines the region between them is known by being thin (kThickestWall), so that
+/// rooms end at the inner faces. A region that holds whole walls, like a sheet's frame or a plot's border, is
+/// no room, nor is one of less than kSmallestRoom. Where a region without openings holds a single closed
+/// outline, lines alone do not tell a sheet's frame from a room with a table in it: it counts as a frame when
+/// the outline is as large as a room and has a gap, or fills more of it than furniture does, or when the
+/// region is larger than rooms are.
 ///
 /// Corners are exact where lines cross; curves come in chords and keep kCollinear of accuracy. Refused with a
 /// sentence: no lines, numbers that are not finite, too many lines or crossings, nothing closed (with the

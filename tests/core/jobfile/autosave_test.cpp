@@ -36,7 +36,9 @@ TEST(RecoveryFolder, FollowsTheBaseDirectorySpecification) {
 
 TEST(Recovery, BringsBackTheJobAndWhatWasSaidOfIt) {
   const TemporaryFolder folder;
-  const Job job = testing::randomJob(7);
+  Job job = testing::randomJob(7);
+  job.originals.push_back(
+      {job.takeId(), "List", std::make_shared<const Blob>(Blob{"list.csv", "kind,value\n"})});
   const Recovery recovery = recoveryOf("a", 1000);
   ASSERT_TRUE(writeRecovery(folder / "new/recovery", recovery, job));
   const auto found = abandonedRecoveries(folder / "new/recovery");

@@ -145,6 +145,27 @@ TEST(LineJoin, PassesOverAPlainFrameRoundOneOutline) {
   EXPECT_TRUE(titled->rooms[1].likeFrame && titled->rooms[2].likeFrame);
 }
 
+TEST(LineJoin, KnowsAWindowDrawnInLinesFromANiche) {
+  // Walls 0.2 thick round 6 by 4; in the right one a window of 1.2 whose two lines stand 60 mm in from both
+  // faces.
+  const auto walls =
+      chain({{6, 2}, {6, 0}, {0, 0}, {0, 4}, {6, 4}, {6, 3.2}, {6.2, 3.2}, {6.2, 4.2}, {-0.2, 4.2}}) +
+      chain({{-0.2, 4.2}, {-0.2, -0.2}, {6.2, -0.2}, {6.2, 2}, {6, 2}});
+  const auto window = chain({{6.06, 2}, {6.06, 3.2}}) + chain({{6.14, 2}, {6.14, 3.2}});
+  const auto joined = joinLines({walls + window});
+  ASSERT_TRUE(joined) << joined.error().sentence();
+  expectRing(joined->rooms[0].ring, rectangle(0, 0, 6, 4));
+  EXPECT_NEAR(joined->rooms[0].area, 24, 1e-9);
+  ASSERT_EQ(joined->rooms[0].gaps.size(), 1u);
+  EXPECT_NEAR((joined->rooms[0].gaps[0].b - joined->rooms[0].gaps[0].a).norm(), 1.2, 1e-9);
+  // A niche 60 mm deep has the same wall behind it as beside it, and stays part of the room.
+  const auto niche =
+      joinLines({closed({{0, 0}, {6, 0}, {6, 2}, {6.06, 2}, {6.06, 3.2}, {6, 3.2}, {6, 4}, {0, 4}}) +
+                 closed(rectangle(-0.2, -0.2, 6.2, 4.2))});
+  ASSERT_TRUE(niche) << niche.error().sentence();
+  EXPECT_NEAR(niche->rooms[0].area, 24 + 0.06 * 1.2, 1e-9);
+}
+
 TEST(LineJoin, ClosesTheOpenFrontOfThreeSides) {
   const auto joined = joinLines({chain({{6, 0}, {0, 0}, {0, 5}, {6, 5}})});
   ASSERT_TRUE(joined) << joined.error().sentence();
