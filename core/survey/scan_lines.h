@@ -15,8 +15,12 @@ struct LevelScan {
   RoofMap roof;                         ///< where its ceiling hangs
   Mat3 fromUpright = Mat3::Identity();  ///< how they were turned: place = fromUpright * original + shift
   Vec3 shift = Vec3::Zero();
-  double floorScatter = 0;  ///< of the floor's points about z = 0, once it was settled
-  double ceiling = 0;       ///< height of the highest large level surface: what counts as "up to the ceiling"
+  double floorMiddle = 0;          ///< height of the floor at the frame's origin,
+  Vec2 floorSlope = Vec2::Zero();  ///< and how it rises, where walls say that it is not level
+  double floorScatter = 0;         ///< of the floor's points about z = 0, once it was settled
+  double ceiling = 0;  ///< height of the highest large level surface: what counts as "up to the ceiling"
+
+  double floorAt(const Vec2& p) const { return floorMiddle + floorSlope.dot(p); }
 };
 
 /// Turned as `level` says, after what it was turned before. `ceiling` is found anew.

@@ -186,6 +186,7 @@ class WallSearch {
         for (int row = rect.bottom; row < rect.top; ++row) taken_[grid_.at(column, row)] = true;
     }
     noteParts();
+    noteLowTop();
   }
 
  private:
@@ -293,6 +294,26 @@ class WallSearch {
 
   void noteUnseen(const Rect& rect) {
     if (rect.area() * kWallCell * kWallCell >= kNotedUnseen) unseen_.push_back(rect);
+  }
+
+  /// Walls are seen right up to the ceiling.
+  void noteLowTop() {
+    constexpr int kAtTop = 1;  // the topmost row may be cut by the ceiling
+    constexpr int kBelowTop = 10;
+    if (grid_.rows < 2 * kBelowTop || grid_.length < kLeastDoor) return;
+    double high = 0;
+    double low = 0;
+    for (int column = 0; column < grid_.columns; ++column) {
+      const auto hasHits = [&](int fromTop) {
+        return grid_.hits[grid_.at(column, grid_.rows - 1 - fromTop)] > 0;
+      };
+      high += hasHits(kAtTop) ? 1 : 0;
+      low += hasHits(kBelowTop) ? 1 : 0;
+    }
+    if (low > kClearEdge * grid_.columns && high < 0.3 * low)
+      note(
+          "Wall % ends below the ceiling: it may be the front of a cupboard, with the room's wall behind "
+          "it.");
   }
 
   void noteParts() {

@@ -146,6 +146,9 @@ LevelScan plumbed(LevelScan scan, const Vec2& lean) {
     weights += weight;
   }
   level.floor = weights > 0 ? heights / weights : 0;
+  const Vec3 normal = level.levelFromScan.col(2);  // of the floor, which was z = 0
+  scan.floorSlope = -normal.head<2>() / normal.z();
+  scan.floorMiddle = -level.floor;
   return levelled(std::move(scan), level);
 }
 

@@ -99,9 +99,10 @@ class Sorter {
       return;
     }
     const double top = ceilingAt(onPlan);
-    if (std::abs(p.z()) <= near_ || std::abs(p.z() - top) <= near_ || isOnStep(p))
+    const double above = p.z() - scan_.floorAt(onPlan);
+    if (std::abs(above) <= near_ || std::abs(p.z() - top) <= near_ || isOnStep(p))
       ++things_.surface;
-    else if (p.z() < 0 || p.z() > top)
+    else if (above < 0 || p.z() > top)
       ++things_.outside;
     else
       loose_.push_back(sample);
@@ -265,7 +266,7 @@ class Sorter {
     BoxShape box = thing.box;
     Span height = thing.height;
     const double top = ceilingAt(box.centre);
-    const bool stands = height.low < near_ + kTouches;
+    const bool stands = height.low < scan_.floorAt(box.centre) + near_ + kTouches;
     const bool hangs = height.high > top - near_ - kTouches;
     if (stands) height.low = 0;
     if (hangs) height.high = std::max(top, height.low + 0.01);

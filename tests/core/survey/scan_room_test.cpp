@@ -276,6 +276,25 @@ TEST(ScanRoom, KeepsWallsPlumbOverAFallingFloor) {
     return note.find("floor falls by 1.1") != std::string::npos;
   }));
   EXPECT_NEAR(*ceilingHeightAt(made->room, {3, 2}), 2.6, 0.010);
+  EXPECT_TRUE(made->room.fixtures.empty());  // its ends, 6 cm up and down, are floor
+}
+
+TEST(ScanRoom, NotesTheFrontOfACupboardThatIsAsHighAsARoom) {
+  FakeScan fake;
+  fake.outline = {{0, 0}, {6.6, 0}, {6.6, 4.4}, {3.3, 4.4}, {3.3, 3.8}, {0, 3.8}};
+  ScanGeometry scan = scanned(fake);
+  std::erase_if(scan.points, [](const Eigen::Vector3f& p) {  // its top, 25 cm below the ceiling
+    return p.x() < 3.25f && p.y() > 3.7f && p.z() > 2.35f && p.z() < 2.57f;
+  });
+  const auto made = recogniseRoom(scan, {});
+  ASSERT_TRUE(made);
+  EXPECT_TRUE(std::any_of(made->notes.begin(), made->notes.end(), [](const std::string& note) {
+    return note.find("ends below the ceiling: it may be the front of a cupboard") != std::string::npos;
+  }));
+  const auto whole = recognised(fake);
+  EXPECT_TRUE(std::none_of(whole.notes.begin(), whole.notes.end(), [](const std::string& note) {
+    return note.find("ends below the ceiling") != std::string::npos;
+  }));
 }
 
 TEST(ScanRoom, TellsTheRoomFromAYardSeenThroughItsDoor) {
