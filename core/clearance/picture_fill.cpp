@@ -4,6 +4,7 @@
 #include <cmath>
 #include <limits>
 
+#include "clearance/aim_words.h"
 #include "clearance/checks.h"
 #include "clearance/lens_sigma.h"
 #include "clearance/quantities.h"
@@ -81,37 +82,17 @@ std::string sentenceOf(const CheckInput& input, const Picture& picture, std::str
          " askew at the screen; it can correct " + formatAngle(projector.keystoneMax, units) + ".";
 }
 
-/// " From where it hangs it does with a throw ratio of 1.21, a lens shift of 12 % down and 0 % to the right."
-std::string aimText(const CheckInput& input, const ProjectorMount& aimed) {
-  const UnitSystem& units = input.job.units;
-  const auto share = [&](double value, const char* more, const char* less) {
-    return formatQuantity(std::abs(value), QuantityKind::Ratio, units) + (value < 0 ? less : more);
-  };
-  const auto angle = [&](double value, const char* more, const char* less) {
-    return formatAngle(std::abs(value), units) + (value < 0 ? less : more);
-  };
-  std::string text =
-      " From where it hangs it does with a throw ratio of " + formatNumber(aimed.throwRatio, 2, units);
-  if (aimed.shiftUp != 0 || aimed.shiftSide != 0)
-    text += ", a lens shift of " + share(aimed.shiftUp, " up", " down") + " and " +
-            share(aimed.shiftSide, " to the right", " to the left");
-  if (aimed.yaw != 0 || aimed.pitch != 0)
-    text += ", turned " + angle(aimed.pitch, " up", " down") + " and " +
-            angle(aimed.yaw, " to the right", " to the left");
-  return text + ".";
-}
-
 /// What would do from where it hangs; else from where it would do, at that height.
 std::string placeText(const CheckInput& input, const PictureZone& zone) {
   const Kit& kit = input.option.kit;
   const auto aim = aimAt(kit.screen, kit.projector, input.option.placement.projector, needsOf(input));
-  if (aim && aim->works) return aimText(input, aim->mount);
+  if (aim && aim->works)
+    return " From where it hangs it does with " + aimWords(aim->mount, input.job.units) + ".";
   if (!zone.mountingZone) return {};
   const UnitSystem& units = input.job.units;
   if (zone.mountingZone->farthest <= 0) {
     return " At this height it does from nowhere on the bay's middle line: hang it higher or lower, or "
-           "choose "
-           "another projector.";
+           "choose another projector.";
   }
   return " At this height it does from " + formatLength(zone.mountingZone->nearest, units) + " to " +
          formatLength(zone.mountingZone->farthest, units) +

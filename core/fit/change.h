@@ -17,12 +17,13 @@ enum class ChangeKind {
   ShorterClub,
   MoveBystander,
   DimLights,
+  AimProjector,
 };
 
 /// One change that clears a finding and blocks nothing else: the job after it, assessed, says so.
 struct Change {
   ChangeKind kind = ChangeKind::MoveBay;
-  double amount = 0;     ///< metres; radians for TurnBay, lux for DimLights
+  double amount = 0;     ///< metres; radians for TurnBay, lux for DimLights, 1 for AimProjector
   std::string sentence;  ///< "Move the bay 70 mm to the left, facing the screen."
   Job job;               ///< after the change
 };

@@ -4,9 +4,11 @@
 #include <cmath>
 #include <optional>
 
+#include "clearance/aim_words.h"
 #include "fit/change_family.h"
 #include "job/edit.h"
 #include "job/find.h"
+#include "optics/aim.h"
 #include "units/angle_text.h"
 #include "units/length_text.h"
 #include "units/quantity_text.h"
@@ -76,6 +78,7 @@ class Families {
     if (check == "frame_fit" || finding_.key.ends_with("/frame")) lowerFrame();
     if (picture || check == "projector_mount" || concernsProjector()) moveProjector();
     if (finding_.key == "picture_brightness/contrast") dimLights();
+    if (picture) aimProjector();
     if (finding_.key.ends_with("/monitor")) moveMonitor();
     if (swing) shorterClub();
     if (check == "bystander_safety" || finding_.key.ends_with("/bystander")) moveBystander();
@@ -191,6 +194,20 @@ class Families {
             return "Move the projector " + formatLength(by, units) + words;
           });
     }
+  }
+
+  /// Zoom, lens shift and direction anew from where it hangs, as somebody would by eye.
+  void aimProjector() {
+    const Kit& kit = job_.option().kit;
+    const AimNeeds needs{job_.requirements.coverage, job_.requirements.spill};
+    const auto aim = aimAt(kit.screen, kit.projector, job_.option().placement.projector, needs);
+    if (!aim || !aim->works || aim->mount == job_.option().placement.projector) return;
+    families_.push_back(
+        {ChangeKind::AimProjector, 1, 1, 1,
+         [mount = aim->mount](const Job& job, double) { return setProjectorMount(job, mount); },
+         [words = aimWords(aim->mount, job_.units)](double) {
+           return "Set the projector to " + words + ".";
+         }});
   }
 
   /// Less light from lamps and windows on the screen.

@@ -72,10 +72,11 @@ class ChangeSearch {
   std::set<std::string> blockedBefore_;
 };
 
-/// A switch is nearest at hand; moving something costs nothing; turning is harder to mark; a new frame or
-/// another club has to be bought or agreed.
+/// A switch or a dial is nearest at hand; moving something costs nothing; turning is harder to mark; a new
+/// frame or another club has to be bought or agreed.
 int effort(ChangeKind kind) {
   switch (kind) {
+    case ChangeKind::AimProjector:
     case ChangeKind::DimLights:
       return 0;
     case ChangeKind::MoveBay:

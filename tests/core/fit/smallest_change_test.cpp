@@ -133,5 +133,26 @@ TEST(SmallestChange, DimsTheLightsWhereContrastIsMissing) {
   EXPECT_NE(verdictAt(less), Verdict::Clear);
 }
 
+// A projector that could fill the screen from where it hangs, but is zoomed in: setting it is enough.
+TEST(SmallestChange, AimsAProjectorThatCouldDoFromWhereItHangs) {
+  const Job job = roomyHall()
+                      .withFrame(3.6, 2.5)
+                      .withScreen(3.2, 1.8, 0.3)
+                      .withProjector(1.0, {-3.2, 0, 2.1})
+                      .with([](Job& j) {
+                        j.options[0].kit.projector.throwMin = 0.9;
+                        j.options[0].kit.projector.throwMax = 1.1;
+                        j.options[0].placement.projector.throwRatio = 1.1;
+                      })
+                      .job();
+  const auto changes = smallestChanges(job, "picture_fill/coverage", {});
+  ASSERT_TRUE(changes) << changes.error().sentence();
+  ASSERT_FALSE(changes->empty());
+  EXPECT_EQ(changes->front().kind, ChangeKind::AimProjector);
+  EXPECT_NE(changes->front().sentence.find("Set the projector to a throw ratio of 1.0"), std::string::npos)
+      << changes->front().sentence;
+  EXPECT_EQ(assess(changes->front().job).find("picture_fill/coverage")->verdict, Verdict::Clear);
+}
+
 }  // namespace
 }  // namespace baywright
