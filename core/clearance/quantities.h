@@ -26,9 +26,11 @@ namespace baywright {
 /// - swing.<golfer>.<club>.posture.hub_height, hub_to_ball, toes_to_ball, arm: m; spine_tilt, shaft_slope,
 ///   plane_slope: rad, at address
 /// - swing.<golfer>.<club>.sigma_up, sigma_level: m, standard uncertainty of the envelope
-/// - swing.<golfer>.<club>.ceiling_needed: m, height above the floor of the lowest level ceiling that keeps the
+/// - swing.<golfer>.<club>.ceiling_needed: m, height above the floor of the lowest level ceiling that keeps
+/// the
 ///   clearance
-/// - swing.<golfer>.<club>.standing_area: m2 of floor on which the ball may lie, shooting as the bay looks; from
+/// - swing.<golfer>.<club>.standing_area: m2 of floor on which the ball may lie, shooting as the bay looks;
+/// from
 ///   standingAreas(), not assess()
 ///
 /// Frame: frame.above.margin, frame.beside.margin, frame.behind.margin, frame.inside.margin: m;
@@ -53,7 +55,8 @@ namespace baywright {
 /// Picture:
 /// - picture.throw_distance, width, height m; area m2; throw_ratio, coverage, spill, aspect_loss, pixel_loss,
 ///   light_loss 1
-/// - picture.letterbox.width, height, bar_beside, bar_above m: the largest picture of the panel's own shape in the
+/// - picture.letterbox.width, height, bar_beside, bar_above m: the largest picture of the panel's own shape
+/// in the
 ///   middle of the screen, and the dark bar on either side, above and below it
 /// - picture.keystone_across, keystone_up rad; edge_ratio_across, edge_ratio_up 1, longer over shorter edge
 /// - picture.on_screen.<corner>.s, t m, before corners are moved; <corner> is top_left, top_right,
@@ -64,8 +67,8 @@ namespace baywright {
 ///   pixels_blend_from m, the distance at which it takes up one minute of arc
 /// - picture.mean_illuminance lx, mean_luminance cd/m2, lumens_on_screen lm, uniformity, contrast,
 /// contrast_lowest
-///   1; picture.nine_points.<1 to 9> lx, row by row from the top left; picture.ambient_allowed lx of room light
-///   for the stated contrast
+///   1; picture.nine_points.<1 to 9> lx, row by row from the top left; picture.ambient_allowed lx of room
+///   light for the stated contrast
 /// - picture.obstruction 1, share of the picture that fixed things take
 /// - picture.shadow.<golfer>.at_address, worst, mean 1
 /// - mount.nearest, farthest m, distances from lens to screen that would work at the lens's height; zone_area
