@@ -15,8 +15,7 @@ namespace baywright {
 ///
 /// Swing (golfer and club):
 /// - swing.<golfer>.<club>.highest, behind, toward_target, away, beyond_ball: m, expected envelope: height
-/// above
-///   what the golfer stands on; reach from the ball to the golfer's side, toward the target, away from it, to
+///   above what the golfer stands on; reach from the ball to the golfer's side, toward the target, away from it, to
 ///   the far side. Each with .moment: of the swing, 0 address to 1 finish
 /// - swing.<golfer>.<club>.bound.highest, ...: the same of the full-extension bound
 /// - swing.<golfer>.<club>.<category>.margin, bound_margin: m, tightest against one category, of the expected
@@ -26,12 +25,10 @@ namespace baywright {
 /// - swing.<golfer>.<club>.posture.hub_height, hub_to_ball, toes_to_ball, arm: m; spine_tilt, shaft_slope,
 ///   plane_slope: rad, at address
 /// - swing.<golfer>.<club>.sigma_up, sigma_level: m, standard uncertainty of the envelope
-/// - swing.<golfer>.<club>.ceiling_needed: m, height above the floor of the lowest level ceiling that keeps
-/// the
+/// - swing.<golfer>.<club>.ceiling_needed: m above the floor, the lowest level ceiling that keeps the
 ///   clearance
 /// - swing.<golfer>.<club>.standing_area: m2 of floor on which the ball may lie, shooting as the bay looks;
-/// from
-///   standingAreas(), not assess()
+///   from standingAreas(), not assess()
 ///
 /// Frame: frame.above.margin, frame.beside.margin, frame.behind.margin, frame.inside.margin: m;
 /// room.floor_area: m2
@@ -56,8 +53,7 @@ namespace baywright {
 /// - picture.throw_distance, width, height m; area m2; throw_ratio, coverage, spill, aspect_loss, pixel_loss,
 ///   light_loss 1
 /// - picture.letterbox.width, height, bar_beside, bar_above m: the largest picture of the panel's own shape
-/// in the
-///   middle of the screen, and the dark bar on either side, above and below it
+///   in the middle of the screen, and the dark bar on either side, above and below it
 /// - picture.keystone_across, keystone_up rad; edge_ratio_across, edge_ratio_up 1, longer over shorter edge
 /// - picture.on_screen.<corner>.s, t m, before corners are moved; <corner> is top_left, top_right,
 /// bottom_right or

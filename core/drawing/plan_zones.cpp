@@ -125,7 +125,8 @@ void drawBallNames(Board& board, const ViewInput& input) {
   if (hasZone(&DangerZone::returning)) {
     std::vector<Vec2> places;
     for (const double share : {0.55, 0.45, 0.65, 0.35}) {
-      for (const double across : {0.0, 0.25, -0.25, 0.6, -0.6}) places.push_back(bay(-share * distance, across));
+      for (const double across : {0.0, 0.25, -0.25, 0.6, -0.6})
+        places.push_back(bay(-share * distance, across));
     }
     smallLabel(board, places, "balls come back");
   }
