@@ -56,7 +56,7 @@ std::vector<std::string> skippedSentences(const DxfDrawing& drawing) {
   std::vector<std::string> sentences;
   for (const DxfKindCount& count : drawing.kinds) {
     if (count.notUsed > 0)
-      sentences.push_back(counted(count.notUsed, count.kind) + " left out: no wall is drawn so.");
+      sentences.push_back(counted(count.notUsed, count.kind) + " left out: it is not read as walls.");
     if (count.paper > 0)
       sentences.push_back(counted(count.paper, count.kind) +
                           " left out: on the printed sheet, not in the plan.");

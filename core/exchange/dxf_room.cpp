@@ -285,6 +285,16 @@ std::string nameIn(const Ring& floor, const DxfDrawing& drawing, double scale) {
   return best->words.substr(0, best->words.find('\n'));
 }
 
+// "Door", "Door 2", ...
+std::string freeName(const Room& room, OpeningKind kind) {
+  const std::string word = kind == OpeningKind::Window    ? "Window"
+                           : kind == OpeningKind::Passage ? "Passage"
+                                                          : "Door";
+  const auto same = std::count_if(room.openings.begin(), room.openings.end(),
+                                  [&](const Opening& other) { return other.name.starts_with(word); });
+  return same == 0 ? word : word + " " + std::to_string(same + 1);
+}
+
 Result<Room> roomWith(const JoinedRoom& floor, double wallThickness, const DxfDrawing& drawing, double scale,
                       const Vec2& shift, std::vector<std::string>& notes) {
   Ring corners = floor.ring;
@@ -297,7 +307,9 @@ Result<Room> roomWith(const JoinedRoom& floor, double wallThickness, const DxfDr
   for (const auto& [opening, note] :
        detail::openingsOf(job->room, floor, wallThickness, drawing, scale, shift)) {
     if (opening) {
-      auto with = addOpening(*job, *opening);
+      Opening named = *opening;
+      named.name = freeName(job->room, opening->kind);
+      auto with = addOpening(*job, named);
       if (!with) continue;
       *job = std::move(*with);
     }

@@ -105,6 +105,8 @@ TEST(DxfOpenings, TakesTwoLeavesForTwoDoors) {
     EXPECT_NEAR(door.width.value, 0.9, 1e-9);
     EXPECT_EQ(door.hinge, door.offset.value < 2.5 ? HingeSide::Start : HingeSide::End);
   }
+  EXPECT_EQ(room->room.openings[0].name, "Door");
+  EXPECT_EQ(room->room.openings[1].name, "Door 2");
 }
 
 TEST(DxfOpenings, KnowsWindowsByTheirBlocks) {
