@@ -16,6 +16,7 @@
 #include "canvas/screen_face_view.h"
 #include "clearance/assess.h"
 #include "drawing/view_move.h"
+#include "geometry/homography.h"
 #include "job/edit_placement.h"
 #include "job/room_geometry.h"
 #include "support/job_builder.h"
@@ -366,6 +367,48 @@ TEST(View, TracesTheLinesThatAPlansPictureShows) {
   const Ring room = outline(bench.document.job().room);
   ASSERT_EQ(room.size(), 4u);
   for (std::size_t i = 0; i < 4; ++i) EXPECT_LT((room[i] - corners[i]).norm(), 0.012) << i;
+}
+
+TEST(View, ScalesAPlanAndLaysAnotherOnItByClicksThatSnap) {
+  Job job = newJob();
+  for (const double width : {8.0, 5.0}) {
+    PlanScan scan;
+    scan.id = job.takeId();
+    scan.name = width > 6 ? "Floor" : "Ceiling";
+    scan.file = std::make_shared<const Blob>(Blob{"plan.png", drawnRoom()});
+    scan.worldFromPixel = worldFromFreshPixels({800, 600}, width > 6 ? Vec2(4, 3) : Vec2(12, 3), width);
+    job.planScans.push_back(scan);
+  }
+  PlanBench bench(job);
+  const auto plan = [&](std::size_t i) { return bench.document.job().planScans[i]; };
+  const auto seen = [&](std::size_t i, double x, double y) {
+    return *mapped(Homography{plan(i).worldFromPixel}, Vec2(x, y));
+  };
+  ASSERT_TRUE(
+      QTest::qWaitFor([&] { return bench.view->tracesOf(plan(0)) && bench.view->tracesOf(plan(1)); }, 20000));
+  bench.view->zoomTo({Vec2(0, -1), Vec2(15, 7)});
+  const Vec2 miss(3 * bench.metresPerPixel(), 2 * bench.metresPerPixel());
+
+  bench.document.selection().select(plan(0).id);
+  bench.toolBox.choose(ToolKind::ScanScale);
+  bench.click(seen(0, 100, 520) + miss);
+  bench.click(seen(0, 700, 520) - miss);
+  QTest::keyClicks(bench.view->findChild<QLineEdit*>(), QStringLiteral("4.5"));
+  QTest::keyClick(bench.view->findChild<QLineEdit*>(), Qt::Key_Return);
+  EXPECT_TRUE(plan(0).scaled);
+  EXPECT_NEAR((seen(0, 700, 520) - seen(0, 100, 520)).norm(), 4.5, 0.02);
+
+  bench.document.selection().select(plan(1).id);
+  bench.toolBox.choose(ToolKind::ScanAlign);
+  for (const auto& [x, y] : {std::pair{100, 520}, std::pair{700, 80}}) {
+    bench.click(seen(1, x, y) + miss);
+    bench.click(seen(0, x, y) - miss);
+  }
+  EXPECT_TRUE(plan(1).scaled);
+  EXPECT_LT((seen(1, 400, 300) - seen(0, 400, 300)).norm(), 0.015);
+  EXPECT_EQ(bench.toolBox.current(), ToolKind::Select);
+  bench.document.undoStack().undo();
+  EXPECT_EQ(plan(1), job.planScans[1]);
 }
 
 TEST(View, HasANameForThoseWhoDoNotSeeIt) {
