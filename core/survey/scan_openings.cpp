@@ -275,11 +275,17 @@ class WallSearch {
     opening.width = dimension(end.at - start.at, start.isSure && end.isSure);
     opening.sill = dimension(std::max(0.0, sill.at), sill.isSure);
     opening.height = dimension(head.at - sill.at, isSureOfHeight && sill.isSure);
-    opening.kind = !isDoor                            ? OpeningKind::Window
-                   : opening.width.value < kWideDoor  ? OpeningKind::HingedDoor
-                   : opening.width.value < kSectional ? OpeningKind::Passage
-                                                      : OpeningKind::SectionalDoor;
+    // Without a lintel it is a way into the rest of the room, or another one.
+    const bool hasLintel = rect.top + 2 < grid_.rows;
+    opening.kind = !isDoor                                          ? OpeningKind::Window
+                   : hasLintel && opening.width.value < kWideDoor   ? OpeningKind::HingedDoor
+                   : !hasLintel || opening.width.value < kSectional ? OpeningKind::Passage
+                                                                    : OpeningKind::SectionalDoor;
     result_.found.push_back({side_, opening});
+    if (isDoor && !hasLintel)
+      note(
+          "The passage in wall % is open up to the ceiling: the room may go on there; scan it from there "
+          "too.");
     if (!isThrough)
       note("The hole in wall %, " + sizeText(rect) + ", was taken for " +
            std::string(isDoor ? "a door" : "a window") +
@@ -317,6 +323,14 @@ class WallSearch {
   }
 
   void noteParts() {
+    const auto goesOn = [&](const Rect& rect) {
+      return rect.bottom * kWallCell < kThreshold && rect.top + 2 >= grid_.rows && seenThrough(rect);
+    };
+    if (const auto mouth = std::find_if(unseen_.begin(), unseen_.end(), goesOn); mouth != unseen_.end()) {
+      note("The room may go on beyond wall %, through a gap of about " + sizeText(*mouth) +
+           ", which is open up to the ceiling: scan it from there too.");
+      unseen_.erase(mouth);
+    }
     if (!unseen_.empty())
       note("A part of wall % of about " + sizeText(unseen_[0]) +
            (unseen_.size() > 1 ? ", and others were" : ", was") +

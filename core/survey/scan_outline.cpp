@@ -22,9 +22,12 @@ constexpr double kEnoughFloor = 0.5;   ///< of what the cheapest gives
 constexpr double kEdgeCost = 0.02;     ///< and with one: of two equal outlines the simpler
 constexpr double kUnseenInside = 0.6;  ///< weight of unseen floor inside against seen floor outside
 constexpr double kGate = 0.6;  ///< share of an edge with wall up at the ceiling that makes a lintel of it
-constexpr double kOpenBelow = 0.5;        ///< share of a lintel that must be open below to be passed under
-constexpr double kSeenBeyond = 0.7;       ///< of the floor beyond,
-constexpr double kClosedBeyond = 0.45;    ///< and of its own edge, for it to be part of the room
+constexpr double kOpenBelow = 0.5;      ///< share of a lintel that must be open below to be passed under
+constexpr double kSeenBeyond = 0.7;     ///< of the floor beyond,
+constexpr double kClosedBeyond = 0.45;  ///< and of its own edge, for it to be part of the room
+constexpr double kShallow = 0.50;       ///< metres under a lintel that are the depth of an opening
+constexpr double kDeepestReveal = 0.30;
+constexpr double kLeastReveal = 0.05;     ///< metres that a leaf lies back
 constexpr double kShortestSide = 0.08;    ///< metres: a jog that a scan can be trusted with
 constexpr double kShortestUnseen = 0.50;  ///< where hardly any of it was seen
 constexpr double kHardlySeen = 0.25;
@@ -85,6 +88,37 @@ Vec2 crossingOf(const ScanLine& a, const ScanLine& b) {
   const double det = cross(a.normal, b.normal);
   return {(a.offset * b.normal.y() - b.offset * a.normal.y()) / det,
           (a.normal.x() * b.offset - b.normal.x() * a.offset) / det};
+}
+
+/// The wall's own face where a side runs along the leaf of a wide door that lies back in it: a line before
+/// the side with a lintel along it, and with wall at both of its ends where the side has none.
+const ScanLine* faceBefore(const ScanLine& side, const Vec2& a, const Vec2& b,
+                           const std::vector<ScanLine>& lines) {
+  const Vec2 inward = leftOf((b - a).normalized());
+  constexpr int kPlaces = 40;
+  constexpr int kEndPlaces = 3;
+  for (const ScanLine& line : lines) {
+    if (std::abs(line.normal.dot(inward)) < kBend) continue;
+    const Vec2 middle = 0.5 * (a + b);
+    const double before = -line.distance(middle) * (line.normal.dot(inward) < 0 ? -1 : 1);
+    if (before < kLeastReveal || before > kDeepestReveal) continue;
+    int lintel = 0;
+    bool atStart = false;
+    bool atEnd = false;
+    for (int i = 0; i < kPlaces; ++i) {
+      const Vec2 from = a + (b - a) * i / kPlaces;
+      const Vec2 to = a + (b - a) * (i + 1) / kPlaces;
+      const EdgeFacts face = factsOf(line, from, to);
+      const EdgeFacts back = factsOf(side, from, to);
+      lintel += face.top > 0.5 ? 1 : 0;
+      const bool isJamb = face.wall > 0.5 && back.wall < 0.5;
+      atStart |= isJamb && i < kEndPlaces;
+      atEnd |= isJamb && i >= kPlaces - kEndPlaces;
+    }
+    // Of a low lintel only parts are told from the ceiling.
+    if (lintel >= 0.2 * kPlaces && atStart && atEnd) return &line;
+  }
+  return nullptr;
 }
 
 /// A short side has hardly any direction of its own, for the walls at its ends reach into it: square to its
@@ -254,6 +288,7 @@ class Chooser {
       gate += lengths.first;
       open += lengths.second;
     }
+    if (part.area < kShallow * gate) return false;  // the reveal of a door, closed by its leaf
     return gate > 0 && open >= kOpenBelow * gate && part.seen >= kSeenBeyond * part.area &&
            part.walled >= kClosedBeyond * part.edge;
   }
@@ -291,7 +326,8 @@ Result<ScanOutline> outlineOf(const LevelScan& scan, const std::vector<ScanLine>
     ScanLine side = lines[static_cast<std::size_t>(ring.lines[i])];
     const Vec2& a = ring.corners[i];
     const Vec2& b = ring.corners[(i + 1) % ring.corners.size()];
-    outline.seen.push_back(seenOf(ring, i));
+    if (const ScanLine* face = faceBefore(side, a, b, lines)) side = *face;
+    outline.seen.push_back(factsOf(side, a, b).wall);
     if (side.normal.dot(leftOf(b - a)) < 0) {
       // The same line seen from its other side; its places along it count the other way.
       side.normal = -side.normal;

@@ -77,6 +77,28 @@ TEST(ScanOpenings, TakesALeafThatLiesBackForAGaragesDoor) {
   EXPECT_NEAR(made.room.openings[0].height.value, 2.12, 0.02);
 }
 
+TEST(ScanOpenings, KeepsTheWallsFaceWhereADoorLiesBackInNearlyAllOfIt) {
+  for (const double reveal : {0.13, 0.27}) {
+    FakeScan fake = plainRoom();
+    fake.ceiling = [](const Vec2&) { return 2.4; };
+    fake.holes = {{1, 0.35, 4.1, 0, 2.12, reveal, true}};
+    const auto made = recognised(fake);
+    ASSERT_EQ(made.room.walls.size(), 4u) << reveal;
+    EXPECT_NEAR(wallLines(made.room)[0].length, 6.05, 0.01) << reveal;
+    ASSERT_EQ(made.room.openings.size(), 1u) << reveal;
+    EXPECT_EQ(made.room.openings[0].kind, OpeningKind::SectionalDoor);
+    EXPECT_NEAR(made.room.openings[0].width.value, 3.75, 0.03) << reveal;
+  }
+}
+
+TEST(ScanOpenings, TakesAGapUpToTheCeilingForAPassageToMoreOfTheRoom) {
+  FakeScan fake = plainRoom();
+  fake.holes = {{0, 2.0, 3.1, 0, 2.7, 0.4}};
+  const auto made = recognised(fake);
+  EXPECT_TRUE(saysOf(made.notes, "A", "the room may go on") || saysOf(made.notes, "A", "The room may go on"));
+  for (const Opening& opening : made.room.openings) EXPECT_EQ(opening.kind, OpeningKind::Passage);
+}
+
 TEST(ScanOpenings, MakesNoOpeningOfAPlaceThatAThingHides) {
   FakeScan fake = plainRoom();
   fake.things = {{Vec3(2, 0.5, 0), Vec3(3.2, 1.0, 2.1)}};
