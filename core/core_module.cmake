@@ -14,17 +14,24 @@ function(add_precompiled_headers name)
     <tl/expected.hpp> <utility> <variant> <vector> ${arg_HEADERS})
 endfunction()
 
-# add_core_module(NAME [DEPENDS modules...] [LIBRARIES targets...] HEADERS ... [SOURCES ...] [OWN_HEADERS])
+# use_precompiled_headers(TARGET FROM): the target's sources begin with those of FROM. Off: nothing.
+function(use_precompiled_headers target from)
+  if(BAYWRIGHT_PRECOMPILE)
+    target_precompile_headers(${target} REUSE_FROM ${from})
+  endif()
+endfunction()
+
+# add_core_module(NAME [DEPENDS modules...] [LIBRARIES targets...] HEADERS ... [SOURCES ...] [PRECOMPILED target])
 #
 # One library a folder. Each has an include root of its own that holds nothing but a link named after the
 # folder, so `#include "optics/lens.h"` compiles only where `optics` is linked: the link lines are the arrows.
-# The headers form a file set that the build also compiles one by one (all_verify_interface_header_sets).
+# A header is first in the source of its name, which proves that it compiles alone; those without a source form the file set
+# `alone`, which the build compiles one by one (all_verify_interface_header_sets).
 # app/ uses the same function, hence no prefix in the folder.
 #
-# OWN_HEADERS: the module does without the precompiled header. Those of app do: what each links of Qt defines macros that
-# would make a shared one unusable.
+# PRECOMPILED: whose precompiled headers the sources begin with; those of core by default.
 function(add_core_module name)
-  cmake_parse_arguments(arg "OWN_HEADERS" "" "DEPENDS;LIBRARIES;HEADERS;SOURCES" ${ARGN})
+  cmake_parse_arguments(arg "" "PRECOMPILED" "DEPENDS;LIBRARIES;HEADERS;SOURCES" ${ARGN})
   set(root ${CMAKE_BINARY_DIR}/include_roots/${name})
   file(MAKE_DIRECTORY ${root})
   file(CREATE_LINK ${CMAKE_CURRENT_SOURCE_DIR} ${root}/${name} SYMBOLIC COPY_ON_ERROR)
@@ -35,15 +42,27 @@ function(add_core_module name)
     add_library(baywright_${name} STATIC ${arg_SOURCES})
     set(visibility PUBLIC)
     target_link_libraries(baywright_${name} PRIVATE $<BUILD_INTERFACE:baywright_build_rules>)
-    if(BAYWRIGHT_PRECOMPILE AND NOT arg_OWN_HEADERS)
-      target_precompile_headers(baywright_${name} REUSE_FROM baywright_common_headers)
+    if(NOT arg_PRECOMPILED)
+      set(arg_PRECOMPILED baywright_common_headers)
     endif()
+    use_precompiled_headers(baywright_${name} ${arg_PRECOMPILED})
   else()
     add_library(baywright_${name} INTERFACE)
     set(visibility INTERFACE)
   endif()
+  set(alone "")
+  foreach(header IN LISTS arg_HEADERS)
+    file(RELATIVE_PATH source ${root}/${name} ${header})
+    string(REGEX REPLACE "\\.h$" ".cpp" source ${source})
+    if(NOT source IN_LIST arg_SOURCES)
+      list(APPEND alone ${header})
+    endif()
+  endforeach()
   target_sources(baywright_${name} ${visibility}
     FILE_SET HEADERS BASE_DIRS ${root} FILES ${arg_HEADERS})
-  set_target_properties(baywright_${name} PROPERTIES VERIFY_INTERFACE_HEADER_SETS ON)
+  if(alone)
+    target_sources(baywright_${name} ${visibility} FILE_SET alone TYPE HEADERS BASE_DIRS ${root} FILES ${alone})
+    set_target_properties(baywright_${name} PROPERTIES VERIFY_INTERFACE_HEADER_SETS ON INTERFACE_HEADER_SETS_TO_VERIFY alone)
+  endif()
   target_link_libraries(baywright_${name} ${visibility} ${arg_DEPENDS} ${arg_LIBRARIES})
 endfunction()

