@@ -153,7 +153,8 @@ void SceneView::paintEvent(QPaintEvent*) {
   }
   if (document_.job().room.walls.empty()) {
     painter.setPen(palette().color(QPalette::PlaceholderText));
-    painter.drawText(rect(), Qt::AlignCenter, tr("The room in 3D, once there is one."));
+    painter.drawText(rect().adjusted(0, 0, 0, -12), Qt::AlignHCenter | Qt::AlignBottom,
+                     tr("The room in 3D, once there is one."));
     return;
   }
   painter.setRenderHint(QPainter::Antialiasing);

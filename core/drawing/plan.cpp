@@ -42,6 +42,8 @@ Linework planOf(const ViewInput& input) {
   drawFloorAndWalls(board, input);
   drawOpenings(board, input);
   drawFixtures(board, input);
+  // Over a plan that waits for its room to be drawn, kit would only lie in the way.
+  if (input.job.room.walls.empty() && !input.job.planScans.empty()) return std::move(board).take();
   drawStanding(board, input);
   if (options.beam) drawBeam(board, input);
   drawBay(board, input);

@@ -50,6 +50,13 @@ TEST(Views, BearAnEmptyJob) {
   for (const ViewKind view : kViews) EXPECT_TRUE(drawn(view, job).extent());
 }
 
+TEST(Views, LeaveAScannedPlanFreeUntilItsRoomIsDrawn) {
+  Job job = newJob();
+  job.planScans.emplace_back();
+  EXPECT_TRUE(drawn(ViewKind::Plan, job).paths.empty());
+  EXPECT_FALSE(drawn(ViewKind::Side, job).paths.empty());
+}
+
 TEST(Views, HoldOnlyFiniteNumbers) {
   for (const Job& job : {smallGarage(), slopedWorkshop(), newJob()}) {
     for (const ViewKind view : kViews) {
