@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "exchange/dxf_hatch.h"
+
 namespace baywright::detail {
 
 namespace {
@@ -169,6 +171,9 @@ void DocumentReader::takeEntity() {
   if (paper) return;
   if (knownKind(kind).empty()) {
     ++count.notUsed;
+    if (kind == kHatchKind)
+      if (auto paths = hatchPaths(fields); !paths.empty())
+        add({kHatchKind, layerIndex(fields.text(8)), fields.integer(60) == 1, std::move(paths)});
     return;
   }
   std::optional<DxfShape> shape = shapeOf(record_, encoding_);

@@ -39,6 +39,14 @@ std::optional<PlanBox> extentOf(const DxfDrawing& drawing) {
   return box;
 }
 
+std::optional<PlanBox> drawnExtent(const DxfDrawing& drawing) {
+  if (const auto box = extentOf(drawing)) return box;
+  std::optional<PlanBox> box;
+  for (const DxfCurve& outline : drawing.fillings)
+    if (!outline.hidden) include(box, outline);
+  return box;
+}
+
 std::optional<PlanBox> extentOf(const DxfDrawing& drawing, std::span<const int> layers) {
   std::optional<PlanBox> box;
   for (const DxfCurve& curve : drawing.curves)

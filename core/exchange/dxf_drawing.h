@@ -80,6 +80,7 @@ struct DxfDrawing {
   std::vector<DxfLayer> layers;
   std::vector<DxfInsert> inserts;
   std::vector<DxfCurve> curves;
+  std::vector<DxfCurve> fillings;  ///< outlines of hatches, which count as not used
   std::vector<DxfText> texts;
   std::vector<DxfKindCount> kinds;  ///< in the order of their names
   std::vector<std::string> notes;   ///< one sentence each: damage, limits, what blocks lacked
@@ -87,6 +88,8 @@ struct DxfDrawing {
 
 /// The smallest upright box round the curves that are shown; nothing where there is none.
 std::optional<PlanBox> extentOf(const DxfDrawing& drawing);
+/// The same, or round the fillings where there are no curves.
+std::optional<PlanBox> drawnExtent(const DxfDrawing& drawing);
 /// The same for the curves of some layers, shown or not.
 std::optional<PlanBox> extentOf(const DxfDrawing& drawing, std::span<const int> layers);
 

@@ -50,6 +50,8 @@ struct DxfEntity {
 inline constexpr std::string_view kDxfKinds[] = {"LINE",   "LWPOLYLINE", "ARC",    "CIRCLE", "ELLIPSE",
                                                  "SPLINE", "TEXT",       "MTEXT",  "ATTRIB", "SOLID",
                                                  "TRACE",  "3DFACE",     "INSERT", "MLINE",  "POLYLINE"};
+/// Its outlines are kept aside: DxfDrawing::fillings.
+inline constexpr std::string_view kHatchKind = "HATCH";
 /// The same name out of kDxfKinds, so that it outlives the file's bytes; empty for other kinds.
 std::string_view knownKind(std::string_view kind);
 

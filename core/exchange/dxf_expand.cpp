@@ -129,13 +129,13 @@ void Expansion::drawPath(const DxfEntity& entity, const DxfPath& path, const Pla
       curve.arcs.push_back({arc.centre, arc.radius, arc.start, arc.sweep});
     }
   points_ += curve.points.size();
-  if (drawing_.curves.size() >= limits_.curves || points_ > limits_.points) {
+  if (drawing_.curves.size() + drawing_.fillings.size() >= limits_.curves || points_ > limits_.points) {
     note("The drawing holds more lines than fit: the first " + std::to_string(drawing_.curves.size()) +
          " were taken.");
     full_ = true;
     return;
   }
-  drawing_.curves.push_back(std::move(curve));
+  (entity.kind == kHatchKind ? drawing_.fillings : drawing_.curves).push_back(std::move(curve));
 }
 
 void Expansion::drawWords(const DxfEntity& entity, const DxfWords& words, const Place& place) {

@@ -97,4 +97,8 @@ std::optional<HintedName> hintOf(std::string_view name) {
   return std::nullopt;
 }
 
+bool namesWalls(std::string_view name) {
+  return firstIn(without(foldedName(name), kBearingWords), kWallWords).has_value();
+}
+
 }  // namespace baywright::detail

@@ -22,4 +22,8 @@ struct HintedName {
 };
 std::optional<HintedName> hintOf(std::string_view name);
 
+/// True where some part of the name speaks of walls, whatever else it says: "A-WALL-PATT" is a filling of
+/// walls.
+bool namesWalls(std::string_view name);
+
 }  // namespace baywright::detail

@@ -23,11 +23,12 @@ struct DxfLimits {
 
 /// Reads an ASCII DXF file of any version (R12 to 2018 and later), given as its bytes.
 ///
-/// Read: LINE, MLINE, LWPOLYLINE and POLYLINE with bulges and widths, ARC, CIRCLE, ELLIPSE, SPLINE, SOLID, TRACE and 3DFACE as
-/// outlines, TEXT, MTEXT and ATTRIB as plain words, INSERT of blocks: nested, scaled, mirrored, turned, in
-/// rows and columns; extrusion directions; layers; $INSUNITS. Entities on layer 0 of a block are on the layer
-/// of the block's insert. All is seen from above, in drawing units. The space of the printed sheet is left
-/// out. Whatever else there is gets counted by kind.
+/// Read: LINE, MLINE, LWPOLYLINE and POLYLINE with bulges and widths, ARC, CIRCLE, ELLIPSE, SPLINE, SOLID,
+/// TRACE and 3DFACE as outlines, TEXT, MTEXT and ATTRIB as plain words, INSERT of blocks: nested, scaled,
+/// mirrored, turned, in rows and columns; extrusion directions; layers; $INSUNITS. Entities on layer 0 of a
+/// block are on the layer of the block's insert. All is seen from above, in drawing units. The space of the
+/// printed sheet is left out. Outlines of hatches are kept aside. Whatever else there is gets counted by
+/// kind.
 ///
 /// A damaged or cut file gives what could be read, with a note. Refused with a sentence: binary DXF, DWG,
 /// UTF-16, what is no DXF at all, a file beyond limits.bytes, an empty one; a read that was cancelled.

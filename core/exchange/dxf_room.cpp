@@ -44,9 +44,9 @@ std::string noLines(const DxfDrawing& drawing) {
 
 Result<DrawingUnit> unitOf(const DxfDrawing& drawing, const DxfChoices& choices) {
   const DrawingUnit unit = choices.unit != DrawingUnit::NotStated ? choices.unit : drawing.unit;
-  if (unit == DrawingUnit::NotStated && extentOf(drawing))
+  if (unit == DrawingUnit::NotStated && drawnExtent(drawing))
     return fail("The drawing does not state its unit. " + extentInUnits(drawing), {}, std::string(kSayUnit));
-  const auto extent = extentOf(drawing);
+  const auto extent = drawnExtent(drawing);
   if (!extent)
     return fail(noLines(drawing), {}, "Look whether its layers are switched off, or bring one in lines.");
   const Vec2 size = metresPer(unit) * extent->size();
@@ -60,7 +60,7 @@ Result<DrawingUnit> unitOf(const DxfDrawing& drawing, const DxfChoices& choices)
 }
 
 std::string unitNote(const DxfDrawing& drawing, DrawingUnit unit) {
-  const Vec2 size = metresPer(unit) * extentOf(drawing)->size();
+  const Vec2 size = metresPer(unit) * drawnExtent(drawing)->size();
   std::string text = "All that is drawn measures " + sizeText(size) + ", in " + std::string(nameOf(unit));
   if (drawing.unit == DrawingUnit::NotStated)
     return text + " as you say; the drawing does not state its unit.";
@@ -211,6 +211,7 @@ Result<JoinedLines> joinedWalls(const DxfDrawing& drawing, const std::vector<int
 struct FoundRooms {
   JoinedLines joined;
   std::string note;
+  bool areFilled = false;  ///< made of fillings, not of lines
 };
 
 Result<FoundRooms> findRooms(const DxfDrawing& drawing, const DxfChoices& choices, double scale) {
@@ -231,6 +232,27 @@ Result<FoundRooms> findRooms(const DxfDrawing& drawing, const DxfChoices& choice
     if (i == 0) first = joined.error();
   }
   return tl::unexpected(first);
+}
+
+// Walls that are drawn as nothing but fillings. Of shown layers those named after walls, or else all that are
+// named after nothing.
+Result<FoundRooms> roomsOfFillings(const DxfDrawing& drawing, const DxfChoices& choices, double scale) {
+  const auto nameOfLayer = [&](const DxfCurve& curve) -> const std::string& {
+    return drawing.layers[static_cast<std::size_t>(curve.layer)].name;
+  };
+  const bool anyNamed = std::any_of(
+      drawing.fillings.begin(), drawing.fillings.end(),
+      [&](const DxfCurve& curve) { return !curve.hidden && detail::namesWalls(nameOfLayer(curve)); });
+  std::vector<Segment2> lines;
+  for (const DxfCurve& curve : drawing.fillings) {
+    const std::string& name = nameOfLayer(curve);
+    if (!curve.hidden && (anyNamed ? detail::namesWalls(name) : !detail::hintOf(name)))
+      addLines(lines, curve, scale, choices.tolerance);
+  }
+  auto joined = joinLines({lines, choices.tolerance, choices.widestGap});
+  if (!joined) return tl::unexpected(joined.error());
+  return FoundRooms{std::move(*joined),
+                    "No lines close a room: the walls were taken from the outlines of fillings.", true};
 }
 
 Vec2 shiftFor(const Ring& ring) {
@@ -321,7 +343,7 @@ Result<Room> roomWith(const JoinedRoom& floor, double wallThickness, const DxfDr
 }  // namespace
 
 std::string extentInUnits(const DxfDrawing& drawing) {
-  const auto extent = extentOf(drawing);
+  const auto extent = drawnExtent(drawing);
   if (!extent) return "It shows no lines.";
   std::vector<std::string> sizes;
   for (const DrawingUnit unit : kUsualDrawingUnits)
@@ -334,7 +356,9 @@ Result<RecognisedRoom> recogniseDrawing(const DxfDrawing& drawing, const DxfChoi
   const auto unit = unitOf(drawing, choices);
   if (!unit) return tl::unexpected(unit.error());
   const double scale = metresPer(*unit);
-  const auto found = findRooms(drawing, choices, scale);
+  auto found = findRooms(drawing, choices, scale);
+  if (!found)
+    if (auto filled = roomsOfFillings(drawing, choices, scale)) found = std::move(filled);
   if (!found) return tl::unexpected(found.error());
 
   RecognisedRoom result;
@@ -359,6 +383,9 @@ Result<RecognisedRoom> recogniseDrawing(const DxfDrawing& drawing, const DxfChoi
         " closed outlines stand free in the room: columns, perhaps. Place them as fixtures.");
   result.notes.push_back("A plan tells no heights: measure the ceiling, sills and openings.");
   result.skipped = skippedSentences(drawing);
+  if (found->areFilled)
+    std::erase_if(result.skipped,
+                  [](const std::string& sentence) { return sentence.find(" HATCH ") != std::string::npos; });
   result.skipped.insert(result.skipped.end(), drawing.notes.begin(), drawing.notes.end());
   return result;
 }

@@ -308,18 +308,30 @@ def wide_walls():
     return document
 
 
+def printed_only():
+    """A room on the printed sheet only, and a dimension."""
+    document = ezdxf.new("R2010", units=4)
+    document.layout("Layout1").add_lwpolyline([(0, 0), (120, 0), (120, 90), (0, 90)], close=True)
+    document.modelspace().add_linear_dim(base=(0, -60), p1=(0, 0), p2=(6000, 0))
+    return document
+
+
 def filled_walls():
-    """Walls that are nothing but fillings."""
+    """Walls that are nothing but fillings; the last one's outline is made of edges."""
     document = ezdxf.new("R2010", units=4)
     model = document.modelspace()
-    for x0, y0, x1, y1 in [(-200, -200, 6200, 0), (-200, 4000, 6200, 4200), (-200, 0, 0, 4000), (6000, 0, 6200, 4000)]:
+    edges = model.add_hatch(dxfattribs={"layer": "WALL"}).paths.add_edge_path()
+    corners = [(6000, 0), (6200, 0), (6200, 4000), (6000, 4000)]
+    for a, b in zip(corners, corners[1:] + corners[:1]):
+        edges.add_line(a, b)
+    for x0, y0, x1, y1 in [(-200, -200, 6200, 0), (-200, 4000, 6200, 4200), (-200, 0, 0, 4000)]:
         model.add_hatch(dxfattribs={"layer": "WALL"}).paths.add_polyline_path(
             [(x0, y0), (x1, y0), (x1, y1), (x0, y1)], is_closed=True)
     return document
 
 
 DRAWINGS = {"framed": framed, "title_block": title_block, "multilines": multilines, "loose_ends": loose_ends,
-            "bearing_walls": bearing_walls, "filled_walls": filled_walls, "wide_walls": wide_walls, "room_mm": room_mm, "room_inches": room_inches, "double_walls": double_walls, "bulges": bulges,
+            "bearing_walls": bearing_walls, "filled_walls": filled_walls, "wide_walls": wide_walls, "printed_only": printed_only, "room_mm": room_mm, "room_inches": room_inches, "double_walls": double_walls, "bulges": bulges,
             "old_polylines": old_polylines, "blocks": blocks, "tilted": tilted, "splines": splines, "texts": texts,
             "latin": old_texts("cp1252"), "cyrillic": old_texts("cp1251")}
 

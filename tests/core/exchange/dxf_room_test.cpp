@@ -271,11 +271,19 @@ TEST_F(MadeRooms, EndAtTheFacesOfWallsDrawnAsWidePolylines) {
   EXPECT_NEAR(floorArea(closed->room), 5.8 * 3.8, 1e-9);
 }
 
-TEST_F(MadeRooms, SayWhatTheyAreMadeOfWhereNothingCanBeRead) {
+TEST_F(MadeRooms, LieBetweenWallsThatAreMereFillings) {
   const auto room = recogniseDrawing(*readDxf(test::madeDrawing("filled_walls")), {});
+  ASSERT_TRUE(room) << room.error().sentence();
+  EXPECT_NEAR(floorArea(room->room), 6 * 4, 1e-9);
+  EXPECT_TRUE(mentions(room->notes, "outlines of fillings"));
+  EXPECT_FALSE(mentions(room->skipped, "HATCH"));
+}
+
+TEST_F(MadeRooms, SayWhatTheyAreMadeOfWhereNothingCanBeRead) {
+  const auto room = recogniseDrawing(*readDxf(test::madeDrawing("printed_only")), {});
   ASSERT_FALSE(room);
-  EXPECT_NE(room.error().what.find("4 HATCH entities left out"), std::string::npos)
-      << room.error().sentence();
+  for (const char* left : {"1 LWPOLYLINE entity left out", "1 DIMENSION entity left out"})
+    EXPECT_NE(room.error().what.find(left), std::string::npos) << room.error().sentence();
 }
 
 TEST_F(MadeRooms, FollowBulgedWalls) {
