@@ -61,6 +61,32 @@ Rect largestRect(const WallGrid& grid, const std::vector<bool>& taken) {
   return best;
 }
 
+/// Grown over rows and columns that are mostly free: one stray square may not cost a hole its edge.
+Rect grown(const WallGrid& grid, const std::vector<bool>& taken, Rect rect) {
+  constexpr double kMostlyFree = 0.75;
+  const auto isFree = [&](int left, int right, int bottom, int top) {
+    if (left < 0 || bottom < 0 || right > grid.columns || top > grid.rows) return false;
+    double count = 0;
+    for (int column = left; column < right; ++column)
+      for (int row = bottom; row < top; ++row)
+        count += grid.isWall[grid.at(column, row)] || taken[grid.at(column, row)] ? 0 : 1;
+    return count >= kMostlyFree * (right - left) * (top - bottom);
+  };
+  for (bool changed = true; changed;) {
+    changed = false;
+    const auto grow = [&](bool can, int& edge, int step) {
+      if (!can) return;
+      edge += step;
+      changed = true;
+    };
+    grow(isFree(rect.left - 1, rect.left, rect.bottom, rect.top), rect.left, -1);
+    grow(isFree(rect.right, rect.right + 1, rect.bottom, rect.top), rect.right, 1);
+    grow(isFree(rect.left, rect.right, rect.bottom - 1, rect.bottom), rect.bottom, -1);
+    grow(isFree(rect.left, rect.right, rect.top, rect.top + 1), rect.top, 1);
+  }
+  return rect;
+}
+
 template <class Test>
 double shareOf(const Rect& rect, Test test) {
   double count = 0;
@@ -179,7 +205,7 @@ class WallSearch {
 
   void search() {
     for (int i = 0; i < kMostInWall; ++i) {
-      const Rect rect = largestRect(grid_, taken_);
+      const Rect rect = grown(grid_, taken_, largestRect(grid_, taken_));
       if (rect.width() * kWallCell < kLeastWidth || rect.height() * kWallCell < kLeastHeight) break;
       judge(rect);
       for (int column = rect.left; column < rect.right; ++column)
@@ -208,7 +234,8 @@ class WallSearch {
     const double ends = isDoor ? 1 : edges.bottom;
     if (isDoor && (width < kLeastDoor || height < kLowestDoor)) return noteUnseen(rect);
     const double wanted = isThrough ? kEdge : kClearEdge;
-    const bool hasSides = leastSide >= wanted || (isThrough && width > kSectional);
+    const bool hasLintel = rect.top + 2 < grid_.rows;
+    const bool hasSides = leastSide >= wanted || (isThrough && hasLintel && width > kSectional);
     if (!hasSides || ends < wanted || edges.top < wanted) return noteUnseen(rect);
     if (!isThrough && (isDoor && somethingCouldHide(rect))) return noteUnseen(rect);
     propose(rect, edges, isThrough);

@@ -37,7 +37,12 @@ constexpr double kAlike = 0.985;        ///< cosine of 10 degrees
 constexpr double kAskew = 0.5;          ///< cosine of 60 degrees
 constexpr double kShort = 0.60;         ///< metres
 constexpr double kMostTurned = 0.35;    ///< radians, 20 degrees, that a side shorter than that may be off
-constexpr double kFrameMargin = 0.5;    ///< metres
+constexpr double kWellSeen = 0.85;      ///< share of a wall
+constexpr double kMostBuilt =
+    0.006;  ///< radians off square that a well seen wall may be, a third of a degree
+constexpr double kMostHidden =
+    0.06;  ///< radians off square that is taken for a fault of the scan, 3.4 degrees
+constexpr double kFrameMargin = 0.5;  ///< metres
 
 /// Points in two bands, or overhead, where little but walls and lintels stands, make a place of a line a
 /// wall's.
@@ -121,6 +126,40 @@ const ScanLine* faceBefore(const ScanLine& side, const Vec2& a, const Vec2& b,
   return nullptr;
 }
 
+/// A wall of which little was seen takes the direction that the others agree on, where they do: what stands
+/// before it turns its line more than masons do.
+void squareHardlySeen(ScanOutline& outline) {
+  const std::size_t n = outline.sides.size();
+  const auto lengthOf = [&](std::size_t i) {
+    return (outline.corners[(i + 1) % n] - outline.corners[i]).norm();
+  };
+  const auto offSquare = [](const Vec2& a, const Vec2& b) {
+    return std::asin(std::min(std::abs(a.dot(b)), std::abs(cross(a, b))));
+  };
+  std::size_t best = 0;
+  for (std::size_t i = 1; i < n; ++i)
+    if (outline.seen[i] * lengthOf(i) > outline.seen[best] * lengthOf(best)) best = i;
+  const Vec2 normal = outline.sides[best].normal;
+  double agree = 0;
+  for (std::size_t i = 0; i < n; ++i) {
+    if (i == best || outline.seen[i] < kWellSeen || lengthOf(i) < 1) continue;
+    if (offSquare(normal, outline.sides[i].normal) > kMostBuilt) return;  // a room that is not square
+    agree += 1;
+  }
+  if (agree < 2) return;
+  for (std::size_t i = 0; i < n; ++i) {
+    ScanLine& side = outline.sides[i];
+    if (outline.seen[i] >= kWellSeen || offSquare(normal, side.normal) > kMostHidden) continue;
+    const Vec2 across = leftOf(normal);
+    Vec2 square = std::abs(normal.dot(side.normal)) > 0.7 ? normal : across;
+    if (square.dot(side.normal) < 0) square = -square;
+    const Vec2 middle = side.offset * side.normal + side.middle * side.along();
+    side.normal = square;
+    side.offset = square.dot(middle);
+    side.middle = side.along().dot(middle);
+  }
+}
+
 /// A short side has hardly any direction of its own, for the walls at its ends reach into it: square to its
 /// neighbours where it nearly is, turned about its middle.
 void squareShortSides(ScanOutline& outline) {
@@ -146,6 +185,7 @@ void squareShortSides(ScanOutline& outline) {
     side.middle = side.along().dot(middle);
   }
   outline.sides = std::move(squared);
+  squareHardlySeen(outline);
   for (std::size_t i = 0; i < n; ++i)
     outline.corners[i] = crossingOf(outline.sides[(i + n - 1) % n], outline.sides[i]);
 }
