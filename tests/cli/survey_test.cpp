@@ -131,6 +131,46 @@ TEST_F(SurveyCommand, RefusesFilesThatItCannotRead) {
   EXPECT_EQ(run("survey garage.csv --out no/such/folder/a.bayjob").code, 2);
 }
 
+TEST_F(SurveyCommand, MakesAJobOfAScanWithTheDoorThatItShows) {
+  // A closed room of 6 by 4 by 2.5 m in feet, y up, with a door's hole and its reveal in the wall at z = 0.
+  std::string text;
+  const auto add = [&](double x, double y, double z) {
+    for (const double metres : {x, z, -y}) text += std::to_string(metres / 0.3048) + " ";
+    text += "\n";
+  };
+  for (double s = 0.025; s < 6; s += 0.05) {
+    for (double t = 0.025; t < 4; t += 0.05)
+      for (const double z : {0.0, 2.5}) add(s, t, z);
+    for (double z = 0.025; z < 2.5; z += 0.05) {
+      if (s < 2 || s > 2.9 || z > 2.05) add(s, 0, z);
+      add(s, 4, z);
+    }
+  }
+  for (double z = 0.025; z < 2.5; z += 0.05) {
+    for (double t = 0.025; t < 4; t += 0.05)
+      for (const double x : {0.0, 6.0}) add(x, t, z);
+    for (double depth = 0.02; depth < 0.2 && z < 2.05; depth += 0.02)
+      for (const double x : {2.0, 2.9}) add(x, -depth, z);
+  }
+  write("room.xyz", text);
+  const auto ran = run("survey room.xyz --out room.bayjob --unit ft --up y --json");
+  ASSERT_EQ(ran.code, 0) << ran.err;
+  EXPECT_TRUE(fitsSchema(ran.out));
+  const nlohmann::json json = nlohmann::json::parse(ran.out);
+  EXPECT_EQ(json["source"]["kind"], "scan");
+  EXPECT_NEAR(json["floor"]["area_m2"].get<double>(), 24, 0.05);
+  ASSERT_EQ(json["openings"].size(), 1u);
+  const auto& door = json["openings"][0];
+  EXPECT_EQ(door["kind"], "hingedDoor");
+  EXPECT_NEAR(door["width"]["value_m"].get<double>(), 0.9, 0.03);
+  EXPECT_NEAR(door["height"]["value_m"].get<double>(), 2.05, 0.05);
+  EXPECT_EQ(door["width"]["how"], "scan");
+  const Result<Job> job = loadJob(folder / "room.bayjob");
+  ASSERT_TRUE(job.has_value()) << job.error().sentence();
+  EXPECT_EQ(job->room.openings.size(), 1u);
+  EXPECT_EQ(job->roomScans.size(), 1u);
+}
+
 TEST_F(SurveyCommand, MakesAJobOfADrawing) {
   std::string dxf =
       "0\nSECTION\n2\nHEADER\n9\n$ACADVER\n1\nAC1015\n9\n$"
