@@ -255,7 +255,7 @@ std::string_view categoryOf(const RoomObstacle& obstacle) {
 }
 
 std::string swingSubject(const SwingSetting& setting) {
-  return setting.club->name + ", " + setting.golfer->name;
+  return setting.golfer->name.empty() ? setting.club->name : setting.club->name + ", " + setting.golfer->name;
 }
 
 CheckResult swingFindings(const CheckInput& input, const SwingQuestion& question) {

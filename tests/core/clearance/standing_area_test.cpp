@@ -46,5 +46,10 @@ TEST(StandingArea, IsLeftOutForWhoDoesNotSwing) {
   EXPECT_TRUE(standingAreas(newJob()).empty());
 }
 
+TEST(StandingArea, IsKnownInAHallOfAnySize) {
+  const Job job = garage(400, 300).withCeiling(6).withGolfer(1.8).withClub().bayAt(200, 150, 0).job();
+  EXPECT_NEAR(areaOf(job), 400 * 300 - 700 * 3.2, 400);  // less some 3 m all along each pair of walls
+}
+
 }  // namespace
 }  // namespace baywright
