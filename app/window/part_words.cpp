@@ -48,9 +48,9 @@ QString openingWords(const Opening& opening, const std::vector<WallLine>& walls,
   if (!opening.height.known) return PartWords::tr("%1: %2 wide, height not measured").arg(wall, width);
   QString words = PartWords::tr("%1: %2 wide, %3 high").arg(wall, width, lengthText(opening.height, units));
   if (opening.sill.known && opening.sill.value > 0)
-    words += PartWords::tr(", %1 above the floor").arg(lengthText(opening.sill, units));
+    words += PartWords::tr(", sill %1").arg(lengthText(opening.sill, units));
   if (opening.width.how == Instrument::Scan || opening.width.how == Instrument::Guess)
-    words += PartWords::tr(", to about %1").arg(lengthText(2 * opening.width.uncertain().sigma, units));
+    words += PartWords::tr(", ± %1").arg(lengthText(2 * opening.width.uncertain().sigma, units));
   return words;
 }
 

@@ -67,7 +67,7 @@ ReviewDialog::ReviewDialog(std::vector<RecognisedRoom> candidates, const UnitSys
   words->setChildrenCollapsible(false);
   sides->addWidget(preview_);
   sides->addWidget(words);
-  sides->setSizes({440, 500});
+  sides->setSizes({440, 620});
   words->addWidget(tree_);
   words->addWidget(notes_);
   words->setStretchFactor(0, 3);
@@ -88,7 +88,7 @@ ReviewDialog::ReviewDialog(std::vector<RecognisedRoom> candidates, const UnitSys
   tree_->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
   notes_->setObjectName(QStringLiteral("notes"));
   showCandidate(0);
-  resize(960, 640);
+  resize(1080, 640);
 }
 
 QWidget* ReviewDialog::makeRoomChoice() {
