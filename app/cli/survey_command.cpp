@@ -43,6 +43,12 @@ void printText(const SurveyRead& read, const Job& job, std::ostream& out) {
   for (const CeilingPart& part : room.ceiling)
     out << part.name << "  "
         << (part.height.known ? formatLength(part.height.value, job.units) : "not measured") << "\n";
+  const auto size = [&](const Dimension& dimension) {
+    return dimension.known ? formatLength(dimension.value, job.units) : std::string("not measured");
+  };
+  for (const Opening& opening : room.openings)
+    out << opening.name << "  " << size(opening.width) << " wide, " << size(opening.height) << " high, sill "
+        << size(opening.sill) << "\n";
   printList(out, "Readings that do not fit:", read.recognised.suspicious);
   printList(out, "Left out:", read.recognised.skipped);
   printList(out, "Notes:", read.recognised.notes);
