@@ -107,10 +107,15 @@ bool View::gesture(QGestureEvent& event) {
   if (!pinch) return false;
   // The first finger may have begun something before the second came.
   if (pinch->state() == Qt::GestureStarted) giveUp();
+  event.accept(pinch);
+  // Qt 6.4 tells each movement of two fingers twice.
+  const bool isToldAgain = pinch->state() == Qt::GestureUpdated &&
+                           pinch->scaleFactor() == pinch->lastScaleFactor() &&
+                           pinch->centerPoint() == pinch->lastCenterPoint();
+  if (isToldAgain || pinch->state() == Qt::GestureFinished) return true;
   const QPointF centre = mapFromGlobal(pinch->centerPoint());
   panBy(centre - mapFromGlobal(pinch->lastCenterPoint()));
   zoomAt(centre, pinch->scaleFactor());
-  event.accept(pinch);
   return true;
 }
 

@@ -218,6 +218,49 @@ TEST(View, ZoomsByAPinchOnATouchpad) {
   EXPECT_NEAR(bench.metresPerPixel(), before / 1.5, 1e-12);
 }
 
+QPointingDevice* touchScreen() {
+  static QPointingDevice* device = QTest::createTouchDevice();
+  return device;
+}
+
+TEST(View, ZoomsAndPansByTwoFingersOnTheScreen) {
+  Bench<PlanView> bench(hall());
+  View& view = *bench.view;
+  const double before = bench.metresPerPixel();
+  const Vec2 middle = view.map().drawingFrom(QPointF(450, 350));
+  QPoint left(400, 350);
+  QPoint right(500, 350);
+  QTest::touchEvent(&view, touchScreen()).press(0, left).press(1, right);
+  for (int step = 0; step < 10; ++step) {
+    left += QPoint(-10, 2);
+    right += QPoint(10, 2);
+    QTest::touchEvent(&view, touchScreen()).move(0, left).move(1, right);
+    QTest::qWait(5);
+  }
+  QTest::touchEvent(&view, touchScreen()).release(0, left).release(1, right);
+  // The fingers were 100 pixels apart and end 300 apart, 20 lower; the first steps tell that it is a pinch at
+  // all.
+  EXPECT_LT(bench.metresPerPixel(), 0.5 * before);
+  EXPECT_GT(bench.metresPerPixel(), 0.3 * before);
+  EXPECT_LT((view.map().pixelFrom(middle) - QPointF(450, 370)).manhattanLength(), 25);
+  EXPECT_EQ(bench.document.job(), hall()) << "nothing was dragged";
+}
+
+TEST(View, DragsKitWithOneFinger) {
+  Bench<PlanView> bench(hall());
+  const Vec2 before = bayOrigin(bench.document);
+  const QPoint from = bench.pixel(kOnFrame);
+  const QPoint by(0, -60);
+  QTest::touchEvent(bench.view.get(), touchScreen()).press(0, from);
+  for (int step = 1; step <= 6; ++step) {
+    QTest::touchEvent(bench.view.get(), touchScreen()).move(0, from + by * step / 6);
+    QTest::qWait(5);
+  }
+  QTest::touchEvent(bench.view.get(), touchScreen()).release(0, from + by);
+  QTest::qWait(5);
+  EXPECT_GT(bayOrigin(bench.document).y(), before.y() + 30 * bench.metresPerPixel());
+}
+
 TEST(View, PansWithTwoFingersOnATouchpad) {
   PlanBench bench(hall());
   const QPoint before = bench.pixel({0, 0});
