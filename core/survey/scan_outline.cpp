@@ -42,6 +42,7 @@ constexpr double kMostBuilt =
     0.006;  ///< radians off square that a well seen wall may be, a third of a degree
 constexpr double kMostHidden =
     0.06;  ///< radians off square that is taken for a fault of the scan, 3.4 degrees
+constexpr double kMostMoved = 0.50;   ///< metres that a corner may move when sides are squared
 constexpr double kFrameMargin = 0.5;  ///< metres
 
 /// Points in two bands, or overhead, where little but walls and lintels stands, make a place of a line a
@@ -164,6 +165,7 @@ void squareHardlySeen(ScanOutline& outline) {
 /// neighbours where it nearly is, turned about its middle.
 void squareShortSides(ScanOutline& outline) {
   const std::size_t n = outline.sides.size();
+  const std::vector<ScanLine> asFound = outline.sides;
   std::vector<ScanLine> squared = outline.sides;
   for (std::size_t i = 0; i < n; ++i) {
     const ScanLine& before = outline.sides[(i + n - 1) % n];
@@ -186,8 +188,15 @@ void squareShortSides(ScanOutline& outline) {
   }
   outline.sides = std::move(squared);
   squareHardlySeen(outline);
-  for (std::size_t i = 0; i < n; ++i)
-    outline.corners[i] = crossingOf(outline.sides[(i + n - 1) % n], outline.sides[i]);
+  Ring corners;
+  for (std::size_t i = 0; i < n; ++i) {
+    corners.push_back(crossingOf(outline.sides[(i + n - 1) % n], outline.sides[i]));
+    // Sides nearly in line may have become parallel: then all stay as they were.
+    if ((corners[i] - outline.corners[i]).norm() < kMostMoved) continue;
+    outline.sides = asFound;
+    return;
+  }
+  outline.corners = std::move(corners);
 }
 
 class Chooser {
