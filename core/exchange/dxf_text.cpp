@@ -4,40 +4,17 @@
 #include <algorithm>
 #include <charconv>
 
-#include "exchange/dxf_code_pages.h"
 #include "exchange/dxf_tags.h"
+#include "units/code_pages.h"
 #include "units/utf8.h"
 
 namespace baywright::detail {
 
 namespace {
 
+// Control characters become spaces.
 void append(std::string& text, char32_t code) {
-  const auto put = [&](char32_t byte) { text += static_cast<char>(static_cast<unsigned char>(byte)); };
-  if (code < 0x80) {
-    put(code < 0x20 || code == 0x7F ? U' ' : code);
-  } else if (code < 0x800) {
-    put(0xC0 | (code >> 6));
-    put(0x80 | (code & 0x3F));
-  } else if (code < 0x10000) {
-    put(0xE0 | (code >> 12));
-    put(0x80 | ((code >> 6) & 0x3F));
-    put(0x80 | (code & 0x3F));
-  } else {
-    put(0xF0 | (code >> 18));
-    put(0x80 | ((code >> 12) & 0x3F));
-    put(0x80 | ((code >> 6) & 0x3F));
-    put(0x80 | (code & 0x3F));
-  }
-}
-
-bool isUtf8(std::string_view bytes) {
-  while (!bytes.empty()) {
-    const auto code = firstCodePoint(bytes);
-    if (!code) return false;
-    bytes.remove_prefix(code->bytes);
-  }
-  return true;
+  appendUtf8(text, code < 0x20 || code == 0x7F ? U' ' : code);
 }
 
 // "\U+00E4" at the front.

@@ -1,47 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "survey/csv_rows_text.h"
 
-#include <array>
-
+#include "units/code_pages.h"
 #include "units/utf8.h"
 
 namespace baywright::detail {
 
 namespace {
-
-constexpr char32_t kReplacement = 0xFFFD;
-
-// 0x80 to 0x9F of Windows-1252, as the WHATWG Encoding Standard lists them: values from memory.
-constexpr std::array<char16_t, 32> kWindows = {
-    0x20AC, 0x81,   0x201A, 0x0192, 0x201E, 0x2026, 0x2020, 0x2021, 0x02C6, 0x2030, 0x0160,
-    0x2039, 0x0152, 0x8D,   0x017D, 0x8F,   0x90,   0x2018, 0x2019, 0x201C, 0x201D, 0x2022,
-    0x2013, 0x2014, 0x02DC, 0x2122, 0x0161, 0x203A, 0x0153, 0x9D,   0x017E, 0x0178};
-
-void append(std::string& text, char32_t code) {
-  const auto put = [&](char32_t byte) { text += static_cast<char>(static_cast<unsigned char>(byte)); };
-  if (code < 0x80) return put(code);
-  if (code < 0x800) {
-    put(0xC0 | (code >> 6));
-  } else {
-    if (code < 0x10000) {
-      put(0xE0 | (code >> 12));
-    } else {
-      put(0xF0 | (code >> 18));
-      put(0x80 | ((code >> 12) & 0x3F));
-    }
-    put(0x80 | ((code >> 6) & 0x3F));
-  }
-  put(0x80 | (code & 0x3F));
-}
-
-bool isUtf8(std::string_view bytes) {
-  while (!bytes.empty()) {
-    const auto code = firstCodePoint(bytes);
-    if (!code) return false;
-    bytes.remove_prefix(code->bytes);
-  }
-  return true;
-}
 
 std::string fromUtf16(std::string_view bytes, bool bigEndian) {
   std::string text;
@@ -56,19 +21,16 @@ std::string fromUtf16(std::string_view bytes, bool bigEndian) {
       code = 0x10000 + ((code - 0xD800) << 10) + (unit(i + 2) - 0xDC00);
       i += 2;
     } else if (code >= 0xD800 && code < 0xE000) {
-      code = kReplacement;
+      code = kNoCharacter;
     }
-    append(text, code);
+    appendUtf8(text, code);
   }
   return text;
 }
 
 std::string fromWindows1252(std::string_view bytes) {
   std::string text;
-  for (const char c : bytes) {
-    const auto byte = static_cast<unsigned char>(c);
-    append(text, byte >= 0x80 && byte < 0xA0 ? kWindows[byte - 0x80u] : byte);
-  }
+  for (const char c : bytes) appendUtf8(text, codePageCharacter(1252, static_cast<unsigned char>(c)));
   return text;
 }
 

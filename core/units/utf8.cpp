@@ -22,4 +22,33 @@ std::optional<CodePoint> firstCodePoint(std::string_view utf8) {
   return CodePoint{code, bytes};
 }
 
+bool isUtf8(std::string_view bytes) {
+  while (!bytes.empty()) {
+    const auto code = firstCodePoint(bytes);
+    if (!code) return false;
+    bytes.remove_prefix(code->bytes);
+  }
+  return true;
+}
+
+void appendUtf8(std::string& text, char32_t code) {
+  const auto put = [&](char32_t byte) { text += static_cast<char>(static_cast<unsigned char>(byte)); };
+  const auto putTail = [&](int shift) { put(0x80 | ((code >> shift) & 0x3F)); };
+  if (code < 0x80) {
+    put(code);
+  } else if (code < 0x800) {
+    put(0xC0 | (code >> 6));
+    putTail(0);
+  } else if (code < 0x10000) {
+    put(0xE0 | (code >> 12));
+    putTail(6);
+    putTail(0);
+  } else {
+    put(0xF0 | (code >> 18));
+    putTail(12);
+    putTail(6);
+    putTail(0);
+  }
+}
+
 }  // namespace baywright::detail

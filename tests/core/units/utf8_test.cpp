@@ -58,5 +58,16 @@ TEST(Utf8, RefusesWhatIsNotWellFormed) {
   }
 }
 
+TEST(Utf8, WritesWhatItReads) {
+  for (const char32_t code : {U'\x1', U'\x7F', U'\x80', U'\x7FF', U'\x800', U'\xD7FF', U'\xE000', U'\xFFFF',
+                              U'\x10000', U'\x10FFFF'}) {
+    std::string text;
+    appendUtf8(text, code);
+    EXPECT_EQ(first(text), std::pair(code, text.size()));
+    EXPECT_TRUE(isUtf8(text + "z" + text));
+    EXPECT_FALSE(isUtf8(text + "\xFF"));
+  }
+}
+
 }  // namespace
 }  // namespace baywright::detail

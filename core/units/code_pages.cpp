@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-#include "exchange/dxf_code_pages.h"
+#include "units/code_pages.h"
 
 #include <algorithm>
 #include <array>
