@@ -2,13 +2,18 @@
 #include "survey/scan_openings.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <cstdio>
-#include <optional>
+#include <utility>
+
+#include "survey/scan_hole_places.h"
+#include "survey/scan_hole_rect.h"
 
 namespace baywright {
 namespace {
+
+using detail::HoleEdges;
+using detail::HoleRect;
 
 constexpr double kLeastWidth = 0.35;   ///< metres of a window
 constexpr double kLeastHeight = 0.30;  ///< metres of a window
@@ -27,164 +32,12 @@ constexpr double kSureNear = 0.055;        ///< metres: where walls scatter more
 constexpr int kMostInWall = 12;
 constexpr double kNotedHidden = 1.5;  ///< square metres of wall
 
-struct Rect {
-  int left = 0, right = 0, bottom = 0, top = 0;  ///< squares; right and top are beyond the last
-
-  int width() const { return right - left; }
-  int height() const { return top - bottom; }
-  int area() const { return width() * height(); }
-};
-
-/// The largest rectangle of free squares, by the heights of the free columns under each row.
-Rect largestRect(const WallGrid& grid, const std::vector<bool>& taken) {
-  Rect best;
-  std::vector<int> heights(static_cast<std::size_t>(grid.columns) + 1, 0);
-  for (int row = 0; row < grid.rows; ++row) {
-    for (int column = 0; column < grid.columns; ++column) {
-      const std::size_t at = grid.at(column, row);
-      int& height = heights[static_cast<std::size_t>(column)];
-      height = grid.isWall[at] || taken[at] ? 0 : height + 1;
-    }
-    std::vector<int> open;  // columns whose heights rise
-    for (int column = 0; column <= grid.columns; ++column) {
-      const int height = heights[static_cast<std::size_t>(column)];
-      while (!open.empty() && heights[static_cast<std::size_t>(open.back())] >= height) {
-        const int tall = heights[static_cast<std::size_t>(open.back())];
-        open.pop_back();
-        const int left = open.empty() ? 0 : open.back() + 1;
-        const Rect rect{left, column, row + 1 - tall, row + 1};
-        if (rect.area() > best.area()) best = rect;
-      }
-      open.push_back(column);
-    }
-  }
-  return best;
-}
-
-/// Grown over rows and columns that are mostly free: one stray square may not cost a hole its edge.
-Rect grown(const WallGrid& grid, const std::vector<bool>& taken, Rect rect) {
-  constexpr double kMostlyFree = 0.75;
-  const auto isFree = [&](int left, int right, int bottom, int top) {
-    if (left < 0 || bottom < 0 || right > grid.columns || top > grid.rows) return false;
-    double count = 0;
-    for (int column = left; column < right; ++column)
-      for (int row = bottom; row < top; ++row)
-        count += grid.isWall[grid.at(column, row)] || taken[grid.at(column, row)] ? 0 : 1;
-    return count >= kMostlyFree * (right - left) * (top - bottom);
-  };
-  for (bool changed = true; changed;) {
-    changed = false;
-    const auto grow = [&](bool can, int& edge, int step) {
-      if (!can) return;
-      edge += step;
-      changed = true;
-    };
-    grow(isFree(rect.left - 1, rect.left, rect.bottom, rect.top), rect.left, -1);
-    grow(isFree(rect.right, rect.right + 1, rect.bottom, rect.top), rect.right, 1);
-    grow(isFree(rect.left, rect.right, rect.bottom - 1, rect.bottom), rect.bottom, -1);
-    grow(isFree(rect.left, rect.right, rect.top, rect.top + 1), rect.top, 1);
-  }
-  return rect;
-}
-
 template <class Test>
-double shareOf(const Rect& rect, Test test) {
+double shareOf(const HoleRect& rect, Test test) {
   double count = 0;
   for (int column = rect.left; column < rect.right; ++column)
     for (int row = rect.bottom; row < rect.top; ++row) count += test(column, row) ? 1 : 0;
   return rect.area() > 0 ? count / rect.area() : 0;
-}
-
-/// How much of what lies just beside the rectangle is wall; an edge outside of the wall has none.
-struct Edges {
-  double left = 0, right = 0, bottom = 0, top = 0;
-};
-
-Edges edgesOf(const WallGrid& grid, const Rect& rect) {
-  constexpr int kBeside = 2;  // squares: edges run through squares that hold a few points
-  const auto isWall = [&](int column, int row) {
-    return column >= 0 && row >= 0 && column < grid.columns && row < grid.rows &&
-           grid.isWall[grid.at(column, row)];
-  };
-  const auto share = [&](int from, int to, auto&& beside) {
-    double count = 0;
-    for (int i = from; i < to; ++i) count += beside(i) ? 1 : 0;
-    return to > from ? count / (to - from) : 0;
-  };
-  const auto near = [&](auto&& at) {
-    for (int step = 0; step < kBeside; ++step)
-      if (at(step)) return true;
-    return false;
-  };
-  return {share(rect.bottom, rect.top,
-                [&](int row) { return near([&](int s) { return isWall(rect.left - 1 - s, row); }); }),
-          share(rect.bottom, rect.top,
-                [&](int row) { return near([&](int s) { return isWall(rect.right + s, row); }); }),
-          share(rect.left, rect.right,
-                [&](int column) { return near([&](int s) { return isWall(column, rect.bottom - 1 - s); }); }),
-          share(rect.left, rect.right,
-                [&](int column) { return near([&](int s) { return isWall(column, rect.top + s); }); })};
-}
-
-struct Place {
-  double at = 0;
-  bool isSure = false;
-};
-
-/// The place of a reveal's face near an edge's first guess: its points heap up there.
-template <class Along, class Beside>
-std::optional<double> revealPlace(const WallGrid& grid, double guess, double side, Along place,
-                                  Beside isBeside) {
-  constexpr double kReach = 0.10;  // metres from the guess
-  constexpr double kDeepest = 0.30;
-  constexpr double kHalfPeak = 0.015;
-  std::vector<double> places;
-  double behind = 0;  // points of a leaf that lies back, as far into the hole
-  for (const WallPoint& p : grid.beyond) {
-    if (p.inward < -kDeepest || !isBeside(p)) continue;
-    if (std::abs(place(p) - guess) < kReach) places.push_back(place(p));
-    const double into = -side * (place(p) - guess);
-    behind += into > 1.5 * kReach && into < 3.5 * kReach ? 1 : 0;
-  }
-  std::sort(places.begin(), places.end());
-  std::size_t most = 0;
-  double peak = guess;
-  for (std::size_t first = 0, last = 0; first < places.size(); ++first) {
-    while (last < places.size() && places[last] < places[first] + 2 * kHalfPeak) ++last;
-    if (last - first <= most) continue;
-    most = last - first;
-    peak = places[first + (last - first) / 2];
-  }
-  constexpr double kFewest = 30;
-  const double usual = behind * kHalfPeak / kReach;
-  if (static_cast<double>(most) < kFewest + 3 * usual) return std::nullopt;
-  return peak;
-}
-
-/// Where wall ends along one direction: `place` and `isBeside` of a point, the edge's first guess, and on
-/// which side of it (-1 or 1) wall stands.
-template <class Along, class Beside>
-Place edgePlace(const WallGrid& grid, double guess, double side, Along place, Beside isBeside) {
-  constexpr double kFrom = 0.12;  // metres from the guess: surely wall
-  constexpr double kTo = 0.30;
-  double plateau = 0;
-  double upTo = 0;
-  double half = 0;
-  for (const WallPoint& p : grid.wall) {
-    // What stands in the hole, reveals and frames, lies behind the wall's face.
-    if (p.inward < 0 || !isBeside(p)) continue;
-    const double into = side * (place(p) - guess);
-    if (into >= kFrom && into < kTo) plateau += 1;
-    if (into >= kFrom && into < 0.5 * (kFrom + kTo)) half += 1;
-    if (into < kFrom && into > -kFrom) upTo += 1;
-  }
-  Place found{guess, false};
-  if (plateau >= 20 && half > 0.3 * plateau && half < 0.7 * plateau) {
-    const double into = kFrom - upTo / (plateau / (kTo - kFrom));
-    if (std::abs(into) < kFrom) found = {guess + side * into, true};
-  }
-  if (const auto reveal = revealPlace(grid, guess, side, place, isBeside)) return {*reveal, true};
-  return found;
 }
 
 Dimension dimension(double value, bool isSure) {
@@ -205,7 +58,7 @@ class WallSearch {
 
   void search() {
     for (int i = 0; i < kMostInWall; ++i) {
-      const Rect rect = grown(grid_, taken_, largestRect(grid_, taken_));
+      const HoleRect rect = detail::grown(grid_, taken_, detail::largestRect(grid_, taken_));
       if (rect.width() * kWallCell < kLeastWidth || rect.height() * kWallCell < kLeastHeight) break;
       judge(rect);
       for (int column = rect.left; column < rect.right; ++column)
@@ -216,16 +69,16 @@ class WallSearch {
   }
 
  private:
-  bool reachesFloor(const Rect& rect) const { return rect.bottom * kWallCell < kThreshold; }
+  bool reachesFloor(const HoleRect& rect) const { return rect.bottom * kWallCell < kThreshold; }
 
-  void judge(const Rect& rect) {
+  void judge(const HoleRect& rect) {
     const double hidden = shareOf(rect, [&](int c, int r) { return grid_.hidden[grid_.at(c, r)] > 0; });
     const bool isThrough = seenThrough(rect);
     if (hidden > (isThrough ? kHiddenThrough : kHidden)) {
       hidden_ += rect.area() * kWallCell * kWallCell;
       return;
     }
-    const Edges edges = edgesOf(grid_, rect);
+    const HoleEdges edges = detail::edgesOf(grid_, rect);
     const bool isDoor = reachesFloor(rect);
     const double width = rect.width() * kWallCell;
     const double height = rect.top * kWallCell;
@@ -242,10 +95,10 @@ class WallSearch {
   }
 
   /// A reveal, a leaf or anything farther off that is seen straight through the hole.
-  bool seenThrough(const Rect& rect) const {
+  bool seenThrough(const HoleRect& rect) const {
     // Reveals begin at the hole's edge, which lies in or beside the squares along it.
     constexpr int kBeside = 2;
-    const Rect wide{rect.left - kBeside, rect.right + kBeside, rect.bottom - kBeside, rect.top + kBeside};
+    const HoleRect wide{rect.left - kBeside, rect.right + kBeside, rect.bottom - kBeside, rect.top + kBeside};
     std::vector<bool> squares(static_cast<std::size_t>(wide.area()), false);
     std::size_t count = 0;
     for (const WallPoint& p : grid_.beyond) {
@@ -261,7 +114,7 @@ class WallSearch {
   }
 
   /// Something in the room that is tall enough to have kept the hole from being seen.
-  bool somethingCouldHide(const Rect& rect) const {
+  bool somethingCouldHide(const HoleRect& rect) const {
     std::size_t count = 0;
     for (const WallPoint& p : grid_.before) {
       const double column = p.along / kWallCell;
@@ -270,25 +123,8 @@ class WallSearch {
     return count >= kFewestBeyond;
   }
 
-  void propose(const Rect& rect, const Edges& edges, bool isThrough) {
-    const double left = rect.left * kWallCell;
-    const double right = rect.right * kWallCell;
-    const double bottom = rect.bottom * kWallCell;
-    const double top = rect.top * kWallCell;
-    const auto along = [](const WallPoint& p) { return static_cast<double>(p.along); };
-    const auto height = [](const WallPoint& p) { return static_cast<double>(p.height); };
-    const double inset = std::min(0.15, 0.2 * (top - bottom));
-    const auto inRows = [&](const WallPoint& p) {
-      return p.height > bottom + inset && p.height < top - inset;
-    };
-    const double margin = 0.2 * (right - left);
-    const auto inColumns = [&](const WallPoint& p) {
-      return p.along > left + margin && p.along < right - margin;
-    };
-    Place start = edgePlace(grid_, left, -1, along, inRows);
-    Place end = edgePlace(grid_, right, 1, along, inRows);
-    const Place head = edgePlace(grid_, top, 1, height, inColumns);
-    Place sill = edgePlace(grid_, bottom, -1, height, inColumns);
+  void propose(const HoleRect& rect, const HoleEdges& edges, bool isThrough) {
+    auto [start, end, sill, head] = detail::placesOf(grid_, rect);
     if (grid_.near > kSureNear) start.isSure = end.isSure = false;
     const bool isSureOfHeight = head.isSure && grid_.near <= kSureNear;
     if (edges.left == 0 && rect.left == 0) start = {0, false};
@@ -319,13 +155,13 @@ class WallSearch {
            ", but nothing was seen through it: it may be a place that was not scanned.");
   }
 
-  static std::string sizeText(const Rect& rect) {
+  static std::string sizeText(const HoleRect& rect) {
     return metres(rect.width() * kWallCell) + " by " + metres(rect.height() * kWallCell) + ", " +
            metres(rect.left * kWallCell) + " from its start and " + metres(rect.bottom * kWallCell) +
            " above the floor";
   }
 
-  void noteUnseen(const Rect& rect) {
+  void noteUnseen(const HoleRect& rect) {
     if (rect.area() * kWallCell * kWallCell >= kNotedUnseen) unseen_.push_back(rect);
   }
 
@@ -350,7 +186,7 @@ class WallSearch {
   }
 
   void noteParts() {
-    const auto goesOn = [&](const Rect& rect) {
+    const auto goesOn = [&](const HoleRect& rect) {
       return rect.bottom * kWallCell < kThreshold && rect.top + 2 >= grid_.rows && seenThrough(rect);
     };
     if (const auto mouth = std::find_if(unseen_.begin(), unseen_.end(), goesOn); mouth != unseen_.end()) {
@@ -381,7 +217,7 @@ class WallSearch {
   ScanOpenings& result_;
   std::vector<bool> taken_;
   double hidden_ = 0;
-  std::vector<Rect> unseen_;  // the largest first
+  std::vector<HoleRect> unseen_;  // the largest first
 };
 
 }  // namespace
