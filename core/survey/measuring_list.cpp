@@ -9,10 +9,10 @@
 #include "job/limits.h"
 #include "survey/adjustment.h"
 #include "survey/csv_rows.h"
+#include "survey/measuring_list_figures.h"
+#include "survey/measuring_list_row.h"
 #include "survey/measuring_list_words.h"
 #include "survey/network.h"
-#include "units/angle_text.h"
-#include "units/length_text.h"
 #include "units/number_text.h"
 
 namespace baywright {
@@ -21,56 +21,14 @@ namespace {
 using detail::KindName;
 using detail::kInstruments;
 using detail::kKinds;
+using detail::ListRow;
 using detail::lower;
 using detail::namesOf;
 using detail::RowKind;
 
-/// A row whose fields are asked for by column.
-class Row {
- public:
-  Row(const CsvRow& row, const std::map<std::string, std::size_t>& columns) : row_(row), columns_(columns) {}
-
-  std::string field(const std::string& column) const {
-    const auto found = columns_.find(column);
-    if (found == columns_.end() || found->second >= row_.fields.size()) return {};
-    return row_.fields[found->second];
-  }
-  std::string where(const std::string& column) const {
-    return "line " + std::to_string(row_.line) + ", column " + column;
-  }
-  std::string where() const { return "line " + std::to_string(row_.line); }
-
- private:
-  const CsvRow& row_;
-  const std::map<std::string, std::size_t>& columns_;
-};
-
-/// True for a comma that could part thousands: exactly three digits to its right, and no other comma.
-bool isAmbiguousComma(std::string_view text) {
-  const auto comma = text.find(',');
-  if (comma == std::string_view::npos || text.find(',', comma + 1) != std::string_view::npos) return false;
-  std::size_t digits = 0;
-  while (comma + 1 + digits < text.size() &&
-         std::isdigit(static_cast<unsigned char>(text[comma + 1 + digits])))
-    ++digits;
-  return digits == 3;
-}
-
-bool hasUnit(std::string_view text) {
-  return text.find_first_not_of("0123456789.,+-/ ") != std::string_view::npos;
-}
-
-/// "7,200 m" or "7,200m", but no mm or cm.
-bool isMetres(std::string_view text) {
-  if (!text.ends_with('m')) return false;
-  text.remove_suffix(1);
-  const auto last = text.find_last_not_of(' ');
-  return last != std::string_view::npos && std::isdigit(static_cast<unsigned char>(text[last]));
-}
-
 class Reader {
  public:
-  explicit Reader(std::optional<UnitSystem> asked) : asked_(std::move(asked)) {}
+  explicit Reader(std::optional<UnitSystem> asked) : figures_(std::move(asked)) {}
 
   Result<MeasuringList> read(const std::vector<CsvRow>& rows) {
     if (rows.empty())
@@ -78,17 +36,17 @@ class Reader {
                   "Its first line names the columns: kind,from,to,at,x,y,value,how.");
     if (const auto ok = readHeader(rows.front()); !ok) return tl::unexpected(ok.error());
     // Whoever parts fields by semicolons keeps the comma for decimals.
-    hasDecimalCommas_ = rows.front().separator == ';';
+    if (rows.front().separator == ';') figures_.believeCommas();
     for (std::size_t i = 1; i < rows.size(); ++i)
-      if (const auto ok = readUnit(Row(rows[i], columns_)); !ok) return tl::unexpected(ok.error());
+      if (const auto ok = readUnit(ListRow(rows[i], columns_)); !ok) return tl::unexpected(ok.error());
     noteCommas(rows);
     for (std::size_t i = 1; i < rows.size(); ++i) {
       if (rows[i].fields.size() > rows.front().fields.size())
         return fail("The row has " + std::to_string(rows[i].fields.size()) +
                         " fields, but the header names " + std::to_string(rows.front().fields.size()) +
                         " columns.",
-                    Row(rows[i], columns_).where(), "A comma inside a figure needs quotes: \"3,45 m\".");
-      if (const auto ok = readRow(Row(rows[i], columns_)); !ok) return tl::unexpected(ok.error());
+                    ListRow(rows[i], columns_).where(), "A comma inside a figure needs quotes: \"3,45 m\".");
+      if (const auto ok = readRow(ListRow(rows[i], columns_)); !ok) return tl::unexpected(ok.error());
     }
     return finished();
   }
@@ -103,7 +61,7 @@ class Reader {
       if (!columns_.emplace(column->name, i).second)
         return fail("The column '" + column->name + "' is named twice.", where, "Take one out.");
       if (column->unit.empty()) continue;
-      if (const auto ok = stateUnit(column->unit, where); !ok) return ok;
+      if (const auto ok = figures_.stateUnit(column->unit, where); !ok) return ok;
     }
     for (const char* needed : {"kind", "value"})
       if (!columns_.contains(needed))
@@ -112,36 +70,18 @@ class Reader {
     return {};
   }
 
-  Result<void> readUnit(const Row& row) {
+  Result<void> readUnit(const ListRow& row) {
     if (lower(row.field("kind")) != "unit") return {};
-    return stateUnit(row.field("value"), row.where("value"));
+    return figures_.stateUnit(row.field("value"), row.where("value"));
   }
 
-  Result<void> stateUnit(const std::string& word, const std::string& where) {
-    const auto unit = unitNamed(word);
-    if (!unit)
-      return fail("There is no unit '" + word.substr(0, 40) + "'.", where,
-                  "Write m, cm, mm, ft, ft-in or in.");
-    if (stated_ && *stated_ != *unit)
-      return fail("The list names two units.", where, "Keep one, and write other units in figures.");
-    if (asked_ && asked_->length != *unit)
-      return fail("The list says that its figures are in " + lower(unitName(*unit)) + ", not in " +
-                      lower(unitName(asked_->length)) + ".",
-                  where, "Take one of the two back.");
-    stated_ = *unit;
-    return {};
-  }
-
-  /// Whether some figure of the list has a decimal comma beyond doubt.
   void noteCommas(const std::vector<CsvRow>& rows) {
     for (std::size_t i = 1; i < rows.size(); ++i)
-      for (const char* column : {"x", "y", "value", "height"}) {
-        const std::string text = Row(rows[i], columns_).field(column);
-        hasDecimalCommas_ |= text.find(',') != std::string::npos && !isAmbiguousComma(text);
-      }
+      for (const char* column : {"x", "y", "value", "height"})
+        figures_.noteComma(ListRow(rows[i], columns_).field(column));
   }
 
-  Result<void> readRow(const Row& row) {
+  Result<void> readRow(const ListRow& row) {
     const std::string kind = lower(row.field("kind"));
     const auto found =
         std::find_if(kKinds.begin(), kKinds.end(), [&](const KindName& k) { return k.name == kind; });
@@ -161,7 +101,7 @@ class Reader {
     return readOpening(row, found->opening);
   }
 
-  Result<void> readCorners(const Row& row) {
+  Result<void> readCorners(const ListRow& row) {
     const auto count = parseNumber(row.field("value"), UnitSystem{});
     if (!count || *count != std::floor(*count) || *count < 3 || *count > kMostSurveyCorners)
       return fail("'" + row.field("value").substr(0, 40) + "' is no number of corners.", row.where("value"),
@@ -170,7 +110,7 @@ class Reader {
     return {};
   }
 
-  Result<void> readReading(const Row& row, MeasurementKind kind) {
+  Result<void> readReading(const ListRow& row, MeasurementKind kind) {
     Measurement reading;
     reading.kind = kind;
     reading.note = row.field("note");
@@ -189,7 +129,7 @@ class Reader {
     const auto how = instrument(row);
     if (!how) return tl::unexpected(how.error());
     reading.how = *how;
-    const auto value = isAngle ? angle(row) : length(row, "value");
+    const auto value = isAngle ? figures_.angle(row) : figures_.length(row, "value");
     if (!value) return tl::unexpected(value.error());
     reading.value = *value;
     if (const auto ok = checkSize(row, reading); !ok) return ok;
@@ -205,7 +145,7 @@ class Reader {
     return {};
   }
 
-  Result<void> checkSize(const Row& row, const Measurement& reading) const {
+  Result<void> checkSize(const ListRow& row, const Measurement& reading) const {
     const bool isLength =
         reading.kind == MeasurementKind::WallLength || reading.kind == MeasurementKind::Diagonal;
     if (!isLength || limits::kWallLength.contains(reading.value)) return {};
@@ -213,7 +153,7 @@ class Reader {
                 "It must lie between 10 mm and 3000 m. Does the figure have the right unit?");
   }
 
-  Result<void> readPlace(const Row& row, Measurement& reading) {
+  Result<void> readPlace(const ListRow& row, Measurement& reading) {
     const bool hasPoint = !row.field("x").empty() || !row.field("y").empty();
     if (reading.at && hasPoint)
       return fail("The ceiling height has both a corner and a point.", row.where("at"),
@@ -222,15 +162,15 @@ class Reader {
     if (!hasPoint)
       return fail("The ceiling height says no place.", row.where("x"),
                   "Write x along wall A and y into the room, or a corner in column at.");
-    const auto x = length(row, "x");
+    const auto x = figures_.length(row, "x");
     if (!x) return tl::unexpected(x.error());
-    const auto y = length(row, "y");
+    const auto y = figures_.length(row, "y");
     if (!y) return tl::unexpected(y.error());
     reading.position = {*x, *y};
     return {};
   }
 
-  Result<void> readOpening(const Row& row, OpeningKind kind) {
+  Result<void> readOpening(const ListRow& row, OpeningKind kind) {
     Opening opening;
     opening.kind = kind;
     opening.isExit = kind == OpeningKind::HingedDoor || kind == OpeningKind::Passage;
@@ -242,7 +182,7 @@ class Reader {
     if (!how) return tl::unexpected(how.error());
     const auto set = [&](Dimension& dimension, const char* column, bool isNeeded) -> Result<void> {
       if (!isNeeded && row.field(column).empty()) return {};
-      const auto value = length(row, column);
+      const auto value = figures_.length(row, column);
       if (!value) return tl::unexpected(value.error());
       dimension = {*value, *how, true};
       return {};
@@ -259,7 +199,7 @@ class Reader {
     return {};
   }
 
-  Result<Id> corner(const Row& row, const char* column, bool isNeeded) {
+  Result<Id> corner(const ListRow& row, const char* column, bool isNeeded) {
     const std::string text = row.field(column);
     if (text.empty()) {
       if (!isNeeded) return Id{};
@@ -285,58 +225,13 @@ class Reader {
     return Id{static_cast<std::uint32_t>(number)};  // walls get the ids 1, 2, ...
   }
 
-  Result<Instrument> instrument(const Row& row) const {
+  Result<Instrument> instrument(const ListRow& row) const {
     const std::string text = lower(row.field("how"));
     if (text.empty()) return Instrument::Tape;
     for (const detail::InstrumentName& entry : kInstruments)
       if (entry.name == text) return entry.how;
     return fail("There is no way to measure called '" + text.substr(0, 40) + "'.", row.where("how"),
                 "Write " + namesOf(kInstruments) + ".");
-  }
-
-  Result<double> angle(const Row& row) const {
-    const auto units = unitsFor(row, "value");
-    if (!units) return tl::unexpected(units.error());
-    const auto value = parseAngle(row.field("value"), *units);
-    if (!value) return tl::unexpected(placed(value.error(), row, "value"));
-    if (!(*value > 0) || *value >= 2 * kPi)
-      return fail("An angle must lie between 0 and 360 degrees.", row.where("value"), "Read it again.");
-    return *value;
-  }
-
-  Result<double> length(const Row& row, const char* column) {
-    const std::string text = row.field(column);
-    if (text.empty())
-      return fail("The figure is missing.", row.where(column), "Write it, or take the row out.");
-    auto units = unitsFor(row, column);
-    if (!units) return tl::unexpected(units.error());
-    if (!hasUnit(text) && !stated_ && !asked_)
-      return fail(
-          "'" + text.substr(0, 40) + "' has no unit, and the list says none.", row.where(column),
-          "Add a row 'unit' with m, cm, mm, ft, ft-in or in as its value, or give the unit beside the "
-          "list.");
-    const auto value = parseLength(text, *units);
-    if (!value) return tl::unexpected(placed(value.error(), row, column));
-    return *value;
-  }
-
-  Result<UnitSystem> unitsFor(const Row& row, const char* column) const {
-    UnitSystem units = asked_.value_or(UnitSystem{});
-    if (stated_) units.length = *stated_;
-    const std::string text = row.field(column);
-    const bool hasComma = text.find(',') != std::string::npos;
-    // No room has a wall of thousands of metres.
-    const bool isInMetres = hasUnit(text) ? isMetres(text) : units.length == LengthUnit::Metres;
-    if (hasComma && isAmbiguousComma(text) && !hasDecimalCommas_ && !isInMetres)
-      return fail("'" + text.substr(0, 40) + "' could be meant in two ways.", row.where(column),
-                  "Write it with a decimal point, and thousands without a mark.");
-    units.decimal = hasComma ? ',' : '.';
-    return units;
-  }
-
-  static Problem placed(Problem problem, const Row& row, const char* column) {
-    problem.where = row.where(column) + (problem.where.empty() ? "" : ", " + problem.where);
-    return problem;
   }
 
   Result<MeasuringList> finished() {
@@ -369,9 +264,7 @@ class Reader {
       if (const auto one = networkOf(list_.walls, std::span(&list_.readings[i], 1)); !one)
         return fail(one.error().what, lines_[i], one.error().next);
     for (Opening& opening : list_.openings) opening.id = Id{++list_.lastId};
-    if (asked_) list_.units = *asked_;
-    if (stated_) list_.units.length = *stated_;
-    list_.units.decimal = hasDecimalCommas_ ? ',' : '.';
+    list_.units = figures_.units();
     return std::move(list_);
   }
 
@@ -383,13 +276,11 @@ class Reader {
     if (!angle.to) angle.to = list_.walls[(at + count - 1) % count].id;
   }
 
-  std::optional<UnitSystem> asked_;
-  std::optional<LengthUnit> stated_;
+  detail::ListFigures figures_;
   std::map<std::string, std::size_t> columns_;
   MeasuringList list_;
   std::vector<std::string> lines_;  ///< of each reading
   std::string lastCorner_;          ///< where the last corner is named
-  bool hasDecimalCommas_ = false;
   int corners_ = 0;
   int statedCorners_ = 0;
 };
