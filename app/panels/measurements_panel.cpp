@@ -6,18 +6,13 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
-#include <QListWidget>
 #include <QPushButton>
 #include <QShortcut>
 #include <QStyledItemDelegate>
 #include <QTableView>
-#include <cmath>
 
-#include "painting/theme.h"
-#include "survey/advice.h"
+#include "panels/readings_worth.h"
 #include "survey/ceiling_fit_job.h"
-#include "survey/survey_check.h"
-#include "units/angle_text.h"
 #include "units/length_text.h"
 
 namespace baywright {
@@ -53,28 +48,20 @@ QLineEdit* placeField(const QString& axis, const QString& help) {
   return field;
 }
 
-QLabel* wrapped() {
-  auto* label = new QLabel;
-  label->setWordWrap(true);
-  return label;
-}
-
-QString symbolOf(SurveyRemarkKind kind) {
-  if (kind == SurveyRemarkKind::Wrong) return verdictSymbol(Verdict::Blocked);
-  if (kind == SurveyRemarkKind::Doubtful) return verdictSymbol(Verdict::Tight);
-  return verdictSymbol(Verdict::Unknown);
-}
-
 }  // namespace
 
 MeasurementsPanel::MeasurementsPanel(Document& document, QWidget* parent)
-    : QWidget(parent), document_(document), model_(document), table_(new QTableView) {
+    : QWidget(parent),
+      document_(document),
+      model_(document),
+      table_(new QTableView),
+      worth_(new ReadingsWorth(document, model_)) {
   makeTable();
   auto* both = new QHBoxLayout;
   both->setSpacing(0);
   both->addWidget(table_, 3);
   QWidget* bar = makeBar();
-  both->addWidget(makeWorth(), 2);
+  both->addWidget(worth_, 2);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
@@ -168,40 +155,6 @@ QWidget* MeasurementsPanel::makeBar() {
   return bar;
 }
 
-QWidget* MeasurementsPanel::makeWorth() {
-  summary_ = wrapped();
-  summary_->setObjectName(QStringLiteral("summary"));
-  suspicion_ = wrapped();
-  suspicion_->setObjectName(QStringLiteral("suspicion"));
-  QPalette loud = suspicion_->palette();
-  loud.setColor(QPalette::WindowText, Theme::forPalette(palette()).verdictText(Verdict::Blocked));
-  suspicion_->setPalette(loud);
-  setAside_ = new QPushButton(tr("Set it &aside"));
-  setAside_->setObjectName(QStringLiteral("setAside"));
-  advice_ = wrapped();
-  advice_->setObjectName(QStringLiteral("advice"));
-  remarks_ = new QListWidget;
-  remarks_->setObjectName(QStringLiteral("remarks"));
-  remarks_->setAccessibleName(tr("What to look at before the room is trusted"));
-  remarks_->setWordWrap(true);
-  remarks_->setFrameShape(QFrame::NoFrame);
-  remarks_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  remarks_->setSelectionMode(QAbstractItemView::NoSelection);
-  auto* worth = new QWidget;
-  auto* column = new QVBoxLayout(worth);
-  column->setContentsMargins(8, 2, 6, 2);
-  column->setSpacing(4);
-  column->addWidget(summary_);
-  auto* suspect = new QHBoxLayout;
-  suspect->addWidget(suspicion_, 1);
-  suspect->addWidget(setAside_, 0, Qt::AlignTop);
-  column->addLayout(suspect);
-  column->addWidget(advice_);
-  column->addWidget(remarks_, 1);
-  connect(setAside_, &QPushButton::clicked, this, &MeasurementsPanel::setSuspectAside);
-  return worth;
-}
-
 void MeasurementsPanel::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   refresh();
@@ -242,91 +195,11 @@ void MeasurementsPanel::showFieldsInUse() {
   add_->setEnabled(hasPoint || first_->count() > 0);
 }
 
-QString MeasurementsPanel::summaryOf(const SurveyAdjustment& fit) const {
-  const AdjustedReading* worst = nullptr;
-  for (const AdjustedReading& one : fit.readings) {
-    if (!worst || std::abs(one.standardised) > std::abs(worst->standardised)) worst = &one;
-  }
-  QString text = tr("Readings of the floor: %1, %2 more than needed.")
-                     .arg(fit.readings.size())
-                     .arg(fit.degreesOfFreedom);
-  if (!worst || worst->standardised == 0) return text + tr(" Nothing checks them yet.");
-  const UnitSystem& units = document_.job().units;
-  const std::string off = worst->kind == ObservationKind::Angle
-                              ? formatAngle(std::abs(worst->residual), units)
-                              : formatLength(std::abs(worst->residual), units);
-  return text + tr(" Fits worst: %1, off by %2.")
-                    .arg(QString::fromStdString(worst->what), QString::fromStdString(off));
-}
-
-void MeasurementsPanel::showFit(const SurveyAdjustment& fit) {
-  const Job& job = document_.job();
-  summary_->setText(summaryOf(fit));
-  const Result<SurveyNetwork> network = networkOf(job.room.walls, job.measurements);
-  if (!network) return;
-  const BlunderTest test = testForBlunders(*network, fit, job.units);
-  for (const Suspicion& suspicion : test.suspicions) {
-    suspicion_->setText(QString::fromStdString(suspicion.sentence));
-    const SuspectReading* culprit = suspicion.culprit();
-    suspect_ = culprit ? culprit->reading : Id{};
-    break;  // the others may vanish with the first
-  }
-  QStringList lines;
-  for (const std::string& note : fit.notes) lines << QString::fromStdString(note);
-  const auto how = static_cast<Instrument>(instrument_->currentIndex());
-  if (const auto advice = adviseReading(*network, fit, how, job.units))
-    lines.prepend(QString::fromStdString(advice->sentence));
-  advice_->setText(lines.join(QLatin1Char(' ')));
-}
-
-QString MeasurementsPanel::summaryOf(const CeilingFit& fit) const {
-  const QString shape = fit.shape == CeilingShape::Sloped    ? tr("sloped")
-                        : fit.shape == CeilingShape::Stepped ? tr("two levels with a step")
-                        : fit.shape == CeilingShape::Creased ? tr("two planes that meet")
-                                                             : tr("level");
-  return tr("Heights of the ceiling: %1, off by %2 on the whole. It is taken as %3.")
-      .arg(fit.residuals.size())
-      .arg(QString::fromStdString(formatLength(fit.rms, document_.job().units)), shape);
-}
-
-void MeasurementsPanel::showCeiling(const CeilingFit& fit) {
-  summary_->setText(summary_->text() + QLatin1Char('\n') + summaryOf(fit));
-  QStringList notes{advice_->text()};
-  for (const std::string& note : fit.notes) notes << QString::fromStdString(note);
-  advice_->setText(notes.join(QLatin1Char(' ')).trimmed());
-  if (fit.suspicious.empty() || !suspicion_->text().isEmpty()) return;
-  suspicion_->setText(QString::fromStdString(fit.suspicious.back()));
-  suspect_ = fit.suspect;
-}
-
 void MeasurementsPanel::refreshWorth() {
-  suspect_ = {};
-  suspicion_->clear();
-  advice_->clear();
   const auto& fit = model_.adjustment();
   adjust_->setEnabled(!document_.job().room.walls.empty() &&
                       (fit ? fit->has_value() : model_.ceiling().has_value()));
-  if (document_.job().room.walls.empty()) {
-    summary_->setText(tr("Draw the room's outline first, as a sketch: what is read here puts it right."));
-  } else if (!fit) {
-    summary_->setText(
-        tr("Nothing read yet. Add the wall lengths, type each and press Enter; then a diagonal."));
-  } else if (!*fit) {
-    summary_->setText(QString::fromStdString(fit->error().sentence()));
-  } else {
-    showFit(**fit);
-  }
-  if (model_.ceiling() && !document_.job().room.walls.empty()) showCeiling(*model_.ceiling());
-  suspicion_->setVisible(!suspicion_->text().isEmpty());
-  setAside_->setVisible(static_cast<bool>(suspect_));
-  advice_->setVisible(!advice_->text().isEmpty());
-  remarks_->clear();
-  if (document_.job().room.walls.empty()) return;
-  for (const SurveyRemark& remark : checkSurvey(document_.job())) {
-    const QString sentence = QString::fromStdString(remark.sentence);
-    if (sentence == suspicion_->text()) continue;  // stands above already
-    remarks_->addItem(symbolOf(remark.kind) + QStringLiteral("  ") + sentence);
-  }
+  worth_->refresh(static_cast<Instrument>(instrument_->currentIndex()));
 }
 
 void MeasurementsPanel::addWalls() {
@@ -408,10 +281,6 @@ void MeasurementsPanel::goToNextOpen() {
 
 void MeasurementsPanel::removeCurrent() {
   model_.remove(table_->currentIndex());
-}
-
-void MeasurementsPanel::setSuspectAside() {
-  model_.setAside(suspect_, true);
 }
 
 void MeasurementsPanel::adjustRoom() {
