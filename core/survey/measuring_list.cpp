@@ -2,18 +2,15 @@
 #include "survey/measuring_list.h"
 
 #include <algorithm>
-#include <cctype>
-#include <cmath>
 #include <map>
 
 #include "job/limits.h"
-#include "survey/adjustment.h"
 #include "survey/csv_rows.h"
+#include "survey/measuring_list_corners.h"
 #include "survey/measuring_list_figures.h"
 #include "survey/measuring_list_row.h"
 #include "survey/measuring_list_words.h"
 #include "survey/network.h"
-#include "units/number_text.h"
 
 namespace baywright {
 namespace {
@@ -92,22 +89,13 @@ class Reader {
       case RowKind::Unit:
         return {};
       case RowKind::Corners:
-        return readCorners(row);
+        return corners_.state(row);
       case RowKind::Reading:
         return readReading(row, found->measurement);
       case RowKind::Opening:
         break;
     }
     return readOpening(row, found->opening);
-  }
-
-  Result<void> readCorners(const ListRow& row) {
-    const auto count = parseNumber(row.field("value"), UnitSystem{});
-    if (!count || *count != std::floor(*count) || *count < 3 || *count > kMostSurveyCorners)
-      return fail("'" + row.field("value").substr(0, 40) + "' is no number of corners.", row.where("value"),
-                  "Write a whole number from 3 to " + std::to_string(kMostSurveyCorners) + ".");
-    statedCorners_ = static_cast<int>(*count);
-    return {};
   }
 
   Result<void> readReading(const ListRow& row, MeasurementKind kind) {
@@ -117,11 +105,11 @@ class Reader {
     const bool isAngle = kind == MeasurementKind::Angle;
     const bool isCeiling = kind == MeasurementKind::CeilingHeight;
     const bool isDiagonal = kind == MeasurementKind::Diagonal;
-    const auto from = corner(row, "from", !isAngle && !isCeiling);
+    const auto from = corners_.named(row, "from", !isAngle && !isCeiling);
     if (!from) return tl::unexpected(from.error());
-    const auto to = corner(row, "to", isDiagonal || kind == MeasurementKind::Offset);
+    const auto to = corners_.named(row, "to", isDiagonal || kind == MeasurementKind::Offset);
     if (!to) return tl::unexpected(to.error());
-    const auto at = corner(row, "at", isAngle);
+    const auto at = corners_.named(row, "at", isAngle);
     if (!at) return tl::unexpected(at.error());
     reading.from = *from;
     reading.to = *to;
@@ -175,7 +163,7 @@ class Reader {
     opening.kind = kind;
     opening.isExit = kind == OpeningKind::HingedDoor || kind == OpeningKind::Passage;
     opening.name = row.field("note");
-    const auto wall = corner(row, "from", true);
+    const auto wall = corners_.named(row, "from", true);
     if (!wall) return tl::unexpected(wall.error());
     opening.wall = *wall;
     const auto how = instrument(row);
@@ -199,32 +187,6 @@ class Reader {
     return {};
   }
 
-  Result<Id> corner(const ListRow& row, const char* column, bool isNeeded) {
-    const std::string text = row.field(column);
-    if (text.empty()) {
-      if (!isNeeded) return Id{};
-      return fail("The row does not say which corner or wall it belongs to.", row.where(column),
-                  "Write its letter.");
-    }
-    int number = 0;
-    for (const char c : text) {
-      const int letter = std::toupper(static_cast<unsigned char>(c)) - 'A';
-      if (letter < 0 || letter > 25 || number > kMostSurveyCorners)
-        return fail(
-            "'" + text.substr(0, 40) + "' is no corner's letter.", row.where(column),
-            "Corners are A to Z, then AA, AB and so on, " + std::to_string(kMostSurveyCorners) + " at most.");
-      number = number * 26 + letter + 1;
-    }
-    if (number > kMostSurveyCorners)
-      return fail("There are at most " + std::to_string(kMostSurveyCorners) + " corners.", row.where(column),
-                  "Bring a drawing or a scan of a room with more.");
-    if (number > corners_) {
-      corners_ = number;
-      lastCorner_ = row.where(column);
-    }
-    return Id{static_cast<std::uint32_t>(number)};  // walls get the ids 1, 2, ...
-  }
-
   Result<Instrument> instrument(const ListRow& row) const {
     const std::string text = lower(row.field("how"));
     if (text.empty()) return Instrument::Tape;
@@ -235,22 +197,9 @@ class Reader {
   }
 
   Result<MeasuringList> finished() {
-    const int corners = std::max(corners_, statedCorners_);
-    if (corners < 3)
-      return fail("The list names fewer than three corners.", {}, "Add a row for each wall of the room.");
-    // Three walls of a rectangle are no triangle.
-    if (corners == 3 && statedCorners_ == 0)
-      return fail("The list names three corners only.", lastCorner_,
-                  "Add a row 'corners' that says how many the room has, as 4: the last wall was not read.");
-    if (statedCorners_ == 0 && static_cast<std::size_t>(corners) > 26 + list_.readings.size())
-      return fail("Corner " + cornerLetters(corners - 1) + " would be number " + std::to_string(corners) +
-                      " of a room of which so little was read.",
-                  lastCorner_, "Write one corner in a field: the wall from A to B is 'wall,A'.");
-    if (statedCorners_ > 0 && corners_ > statedCorners_)
-      return fail("The list says " + std::to_string(statedCorners_) + " corners but names corner " +
-                      cornerLetters(corners_ - 1) + ".",
-                  {}, "Correct one of the two.");
-    for (int i = 0; i < corners; ++i) {
+    const auto corners = corners_.count(list_.readings.size());
+    if (!corners) return tl::unexpected(corners.error());
+    for (int i = 0; i < *corners; ++i) {
       Wall wall;
       wall.id = Id{++list_.lastId};
       wall.name = cornerLetters(i);
@@ -277,12 +226,10 @@ class Reader {
   }
 
   detail::ListFigures figures_;
+  detail::ListCorners corners_;
   std::map<std::string, std::size_t> columns_;
   MeasuringList list_;
   std::vector<std::string> lines_;  ///< of each reading
-  std::string lastCorner_;          ///< where the last corner is named
-  int corners_ = 0;
-  int statedCorners_ = 0;
 };
 
 }  // namespace
