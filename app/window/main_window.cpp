@@ -76,7 +76,10 @@ MainWindow::MainWindow(std::filesystem::path recoveryFolder, QWidget* parent)
   if (!restoreGeometry(files_->settings().geometry)) resize(1600, 1000);
 }
 
-MainWindow::~MainWindow() = default;
+MainWindow::~MainWindow() {
+  // Views refer to the document until their end: they go first.
+  delete takeCentralWidget();
+}
 
 void MainWindow::connectViews() {
   for (View* view : workspace_->drawings()) {
