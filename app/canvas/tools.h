@@ -30,7 +30,8 @@ enum class ToolKind {
 /// A tool as menus, tool bars and help show it. Texts are in English here; toolText() translates them.
 struct ToolRow {
   ToolKind kind;
-  const char* name;      ///< "Move and select"
+  const char* name;      ///< "Place a box"
+  const char* label;     ///< "Box": on its button, where room is short
   const char* icon;      ///< base name of an icon
   const char* shortcut;  ///< of QKeySequence; works while a view has the focus
   const char* help;      ///< one sentence

@@ -144,9 +144,11 @@ void MainWindow::makeToolBar() {
   toolGroup_ = new QActionGroup(this);
   for (const ToolRow& row : tools()) {
     QAction* action = tools_->addAction(toolText(row.name));
+    action->setIconText(toolText(row.label));
     action->setCheckable(true);
     action->setData(static_cast<int>(row.kind));
-    action->setToolTip(tr("%1 Key %2.").arg(toolText(row.help), QString::fromLatin1(row.shortcut)));
+    action->setToolTip(
+        tr("%1: %2 Key %3.").arg(toolText(row.name), toolText(row.help), QString::fromLatin1(row.shortcut)));
     action->setProperty("iconName", QString::fromLatin1(row.icon));
     action->setObjectName(QStringLiteral("tool%1").arg(static_cast<int>(row.kind)));
     toolGroup_->addAction(action);
