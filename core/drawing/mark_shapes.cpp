@@ -19,8 +19,9 @@ constexpr double kArrowLength = 3.0;
 constexpr double kArrowHalfWidth = 0.5;
 constexpr double kBeyond = 2.0;  // from an end to a text that has no room inside
 
-// Where a direction counts as vertical, so that rounding cannot turn a text upside down.
-constexpr double kVertical_rad = 1e-6;
+// Where a direction counts as vertical: texts along walls that were drawn by hand, a little out of plumb, all
+// read from the right (ISO 129-1, value from memory).
+constexpr double kVertical_rad = 2 * kPi / 180;
 
 Vec2 along(double angle) {
   return {std::cos(angle), std::sin(angle)};

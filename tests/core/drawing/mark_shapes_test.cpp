@@ -49,6 +49,15 @@ TEST(DimensionShape, TextIsReadFromBelowOrFromTheRight) {
   }
 }
 
+// Walls traced by hand are a little out of plumb, each its own way.
+TEST(DimensionShape, TextsAlongNearlyUprightLinesAllReadFromTheRight) {
+  for (const double degrees : {88.5, 89.5, 90.0, 90.5, 91.5, 268.5, 269.9, 270.0, 270.1, 271.5}) {
+    const double angle = degrees * kPi / 180;
+    const Linework shape = shapeOf(dimension({0, 0}, 60 * Vec2(std::cos(angle), std::sin(angle)), 5), 1);
+    EXPECT_NEAR(shape.texts.front().angle, kPi / 2, 2 * kPi / 180) << degrees;
+  }
+}
+
 TEST(DimensionShape, TextStandsAboveTheMiddleOfItsLine) {
   const Text text = shapeOf(dimension({0, 0}, {50, 0}, 8), 1).texts.front();
   EXPECT_EQ(text.anchor, TextAnchor::Centre);
