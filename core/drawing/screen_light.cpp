@@ -92,9 +92,9 @@ void drawLightLegend(Board& board, const ViewInput& input) {
   const UnitSystem& units = input.job.units;
   const auto share = [&](double value) { return formatQuantity(value, QuantityKind::Ratio, units); };
   const std::array lines = {
-      "Light on the nine points of the picture: mean " + luxText(zone.brightness.meanIlluminance, units) +
-          ", uniformity " + share(zone.brightness.uniformity) + ", contrast in this room " +
-          formatNumber(zone.brightness.contrast, 0, units) + ":1",
+      "Light: mean " + luxText(zone.brightness.meanIlluminance, units) +
+          " where the picture falls, uniformity of the nine points " + share(zone.brightness.uniformity) +
+          ", contrast in this room " + formatNumber(zone.brightness.contrast, 0, units) + ":1",
       "The picture covers " + share(zone.picture.coverage) + " of the screen; " + share(zone.picture.spill) +
           " of it misses the screen; corners cost " + share(zone.corners.pixelLoss) + " of the pixels",
   };
