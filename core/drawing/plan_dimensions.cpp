@@ -52,15 +52,18 @@ class BayDimensions {
     return dimension;
   }
 
-  // From one of these points (d, r) straight to the wall.
+  // From one of these points (d, r) straight to the wall. A text that has no room between them stands over
+  // the frame rather than outside, where the walls have theirs.
   void toWall(const std::array<Vec2, 2>& starts, const Vec2& direction) {
     std::vector<DimensionMark> candidates;
     for (const Vec2& start : starts) {
       const Vec2 from = bay_(start.x(), start.y());
       const auto distance = distanceToWall(input_.job.room, from, direction);
       if (!distance || *distance < displayStep(input_.job.units)) continue;
-      candidates.push_back(mark(from, from + *distance * direction, input_.kit().frame.id));
+      candidates.push_back(mark(from + *distance * direction, from, input_.kit().frame.id));
     }
+    for (std::size_t i = 0, inward = candidates.size(); i < inward; ++i)
+      candidates.push_back(mark(candidates[i].to, candidates[i].from, input_.kit().frame.id));
     board_.addWhereFree(candidates);
   }
 
