@@ -6,19 +6,22 @@
 
 namespace baywright {
 
-PictureTraces planHints(const ToolHost& host, const PlanScan& scan) {
-  const PictureTraces* traces = scan.visible ? host.tracesOf(scan) : nullptr;
-  return traces ? tracesOnPlan(scan, *traces) : PictureTraces{};
-}
-
-PictureTraces planHints(const ToolHost& host) {
+PictureTraces planHints(const ToolHost& host, const std::vector<const PlanScan*>& scans) {
   PictureTraces all;
-  for (const PlanScan& scan : host.document().job().planScans) {
-    const PictureTraces one = planHints(host, scan);
+  for (const PlanScan* scan : scans) {
+    const PictureTraces* traces = scan->visible ? host.tracesOf(*scan) : nullptr;
+    if (!traces) continue;
+    const PictureTraces one = tracesOnPlan(*scan, *traces);
     all.lines.insert(all.lines.end(), one.lines.begin(), one.lines.end());
     all.ends.insert(all.ends.end(), one.ends.begin(), one.ends.end());
   }
   return all;
+}
+
+PictureTraces planHints(const ToolHost& host) {
+  std::vector<const PlanScan*> all;
+  for (const PlanScan& scan : host.document().job().planScans) all.push_back(&scan);
+  return planHints(host, all);
 }
 
 namespace {

@@ -12,10 +12,11 @@ namespace baywright {
 
 class Overlay;
 
-/// Where the visible plans' lines are found to be, world metres: all plans together.
+/// Where the lines of these plans are found to be, world metres, all together; those that are hidden show
+/// none.
+PictureTraces planHints(const ToolHost& host, const std::vector<const PlanScan*>& scans);
+/// Of all plans.
 PictureTraces planHints(const ToolHost& host);
-/// Of one plan only.
-PictureTraces planHints(const ToolHost& host, const PlanScan& scan);
 
 /// Their lines as what attracts a point; where two cross, a point holds to both.
 std::vector<SnapRule> hintRules(const PictureTraces& hints);

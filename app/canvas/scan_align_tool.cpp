@@ -12,7 +12,7 @@
 #include "job/find.h"
 #include "survey/line_align.h"
 #include "units/angle_text.h"
-#include "units/number_text.h"
+#include "units/quantity_text.h"
 
 namespace baywright {
 namespace {
@@ -31,18 +31,19 @@ std::vector<const PlanScan*> others(const ToolHost& host, Id moving) {
 
 }  // namespace
 
-void ScanAlignTool::hover(ToolHost& host, const PointerEvent& event) {
-  PictureTraces hints;
+const PlanScan* ScanAlignTool::movingPlan(const ToolHost& host) const {
   const PlanScan* moving = findById(host.document().job().planScans, moving_);
-  if (!moving) moving = scanInHand(host);
-  if (moving && isOnMoving()) hints = planHints(host, *moving);
-  if (moving && !isOnMoving())
-    for (const PlanScan* scan : others(host, moving->id)) {
-      const PictureTraces one = planHints(host, *scan);
-      hints.lines.insert(hints.lines.end(), one.lines.begin(), one.lines.end());
-      hints.ends.insert(hints.ends.end(), one.ends.begin(), one.ends.end());
-    }
-  Snapped point = onHints(host, hints, event);
+  return moving ? moving : scanInHand(host);
+}
+
+std::vector<const PlanScan*> ScanAlignTool::clickedNow(const ToolHost& host) const {
+  const PlanScan* moving = movingPlan(host);
+  if (!moving) return {};
+  return points_.size() % 2 == 0 ? std::vector{moving} : others(host, moving->id);
+}
+
+void ScanAlignTool::hover(ToolHost& host, const PointerEvent& event) {
+  Snapped point = onHints(host, planHints(host, clickedNow(host)), event);
   pointer_ = point.by;
   marks_ = std::move(point.marks);
 }
@@ -96,8 +97,9 @@ void ScanAlignTool::lay(ToolHost& host) {
   const auto plans = others(host, moving_);
   there.scaled = std::any_of(plans.begin(), plans.end(), [](const PlanScan* other) { return other->scaled; });
   const UnitSystem& units = document.job().units;
-  const QString change = QString::fromStdString(formatNumber(100 * (laid->scaleChange - 1), 1, units));
-  QString told = toolWords("%1 lies on the other plan: turned by %2, grown by %3 %.")
+  const QString change =
+      QString::fromStdString(formatQuantity(laid->scaleChange - 1, QuantityKind::Ratio, units));
+  QString told = toolWords("%1 lies on the other plan: turned by %2, grown by %3.")
                      .arg(nameOf(*scan), QString::fromStdString(formatAngle(laid->turn, units)), change);
   constexpr double kSameScale = 0.01;
   if (wasScaled && there.scaled && std::abs(laid->scaleChange - 1) > kSameScale)
@@ -109,11 +111,7 @@ void ScanAlignTool::lay(ToolHost& host) {
 }
 
 void ScanAlignTool::paint(Overlay& overlay, const ToolHost& host) const {
-  const PlanScan* moving = findById(host.document().job().planScans, moving_);
-  if (!moving) moving = scanInHand(host);
-  if (moving && isOnMoving()) paintHints(overlay, planHints(host, *moving));
-  if (moving && !isOnMoving())
-    for (const PlanScan* scan : others(host, moving->id)) paintHints(overlay, planHints(host, *scan));
+  paintHints(overlay, planHints(host, clickedNow(host)));
   for (std::size_t i = 0; i < points_.size(); i += 2) {
     const Vec2 to = i + 1 < points_.size() ? points_[i + 1] : pointer_;
     overlay.line(points_[i], to, Overlay::Stroke::Draft);
@@ -125,8 +123,7 @@ void ScanAlignTool::paint(Overlay& overlay, const ToolHost& host) const {
 }
 
 QString ScanAlignTool::status(const ToolHost& host) const {
-  const PlanScan* moving = findById(host.document().job().planScans, moving_);
-  if (!moving) moving = scanInHand(host);
+  const PlanScan* moving = movingPlan(host);
   const QString name = moving ? nameOf(*moving) : QString();
   switch (points_.size()) {
     case 0:

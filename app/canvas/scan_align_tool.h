@@ -25,7 +25,9 @@ class ScanAlignTool : public Tool {
  private:
   /// Snaps to what the plan shows that is to be clicked now.
   void hover(ToolHost& host, const PointerEvent& event);
-  bool isOnMoving() const { return points_.size() % 2 == 0; }
+  const PlanScan* movingPlan(const ToolHost& host) const;
+  /// The plans that show what is to be clicked now.
+  std::vector<const PlanScan*> clickedNow(const ToolHost& host) const;
   void lay(ToolHost& host);
 
   Id moving_;

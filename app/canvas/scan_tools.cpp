@@ -30,7 +30,7 @@ QString sheetScaleWords(const PlanScan& scan, const Vec2& a, const Vec2& b, doub
   if (!suggested) return {};
   if (suggested->usualScale) return toolWords(" The sheet was drawn at 1:%1.").arg(*suggested->usualScale);
   return toolWords(" The sheet would be at 1:%1, which is no usual scale: look whether the length is right.")
-      .arg(suggested->metresPerPixel * scan.pdfDotsPerMetre, 0, 'f', 1);
+      .arg(suggested->sheetScale, 0, 'f', 1);
 }
 
 /// Where the plan can be clicked at all.
@@ -65,7 +65,7 @@ void ScanScaleTool::press(ToolHost& host, const PointerEvent& event) {
 
 void ScanScaleTool::hover(ToolHost& host, const PointerEvent& event) {
   const PlanScan* scan = scanInHand(host);
-  Snapped point = onHints(host, scan ? planHints(host, *scan) : PictureTraces{}, event);
+  Snapped point = onHints(host, scan ? planHints(host, {scan}) : PictureTraces{}, event);
   pointer_ = point.by;
   marks_ = std::move(point.marks);
 }
@@ -114,7 +114,7 @@ void ScanScaleTool::accept(ToolHost& host) {
 
 void ScanScaleTool::paint(Overlay& overlay, const ToolHost& host) const {
   const PlanScan* scan = scanInHand(host);
-  if (scan && points_.size() < 2) paintHints(overlay, planHints(host, *scan));
+  if (scan && points_.size() < 2) paintHints(overlay, planHints(host, {scan}));
   for (const Vec2& point : points_) overlay.cross(point);
   if (points_.size() == 1) overlay.line(points_[0], pointer_, Overlay::Stroke::Draft);
   if (points_.size() < 2) overlay.marks(marks_, pointer_);

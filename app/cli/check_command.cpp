@@ -4,17 +4,10 @@
 #include "clearance/assess.h"
 #include "cli/command.h"
 #include "cli/findings_json.h"
-#include "fit/smallest_change.h"
 #include "jobfile/job_archive.h"
 
 namespace baywright {
 namespace {
-
-void printChanges(const Job& job, const Finding& finding, std::ostream& out) {
-  const auto changes = smallestChanges(job, finding.key, {});
-  if (!changes) return;
-  for (const Change& change : *changes) out << "            " << change.sentence << "\n";
-}
 
 void printText(const Job& job, const Assessment& assessment, Changes changes, std::ostream& out) {
   out << (job.info.title.empty() ? "Untitled job" : job.info.title) << ", " << job.option().name << ": "
@@ -25,7 +18,8 @@ void printText(const Job& job, const Assessment& assessment, Changes changes, st
     std::string verdict(verdictName(finding.verdict));
     verdict.resize(8, ' ');
     out << verdict << "  " << finding.sentence << "\n";
-    if (changes == Changes::Smallest) printChanges(job, finding, out);
+    if (changes == Changes::None) continue;
+    for (const std::string& change : changeSentences(job, finding)) out << "            " << change << "\n";
   }
   out << "\nA verdict `clear` is a planning aid, not a guarantee. Local codes and makers' instructions "
          "decide.\n";

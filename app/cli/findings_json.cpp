@@ -56,16 +56,6 @@ ordered_json findingJson(const Finding& finding) {
   return json;
 }
 
-/// Sentences of what would clear it and block nothing else; none for what is clear or not known.
-ordered_json changesJson(const Job& job, const Finding& finding) {
-  ordered_json json = ordered_json::array();
-  if (finding.verdict != Verdict::Blocked && finding.verdict != Verdict::Tight) return json;
-  const auto changes = smallestChanges(job, finding.key, {});
-  if (!changes) return json;
-  for (const Change& change : *changes) json.push_back(change.sentence);
-  return json;
-}
-
 }  // namespace
 
 std::string_view verdictName(Verdict verdict) {
@@ -82,6 +72,13 @@ std::string_view verdictName(Verdict verdict) {
   return "unknown";
 }
 
+std::vector<std::string> changeSentences(const Job& job, const Finding& finding) {
+  std::vector<std::string> sentences;
+  if (const auto changes = smallestChanges(job, finding.key, {}))
+    for (const Change& change : *changes) sentences.push_back(change.sentence);
+  return sentences;
+}
+
 std::string findingsJson(const Job& job, const Assessment& assessment, Changes changes) {
   ordered_json json;
   json["format"] = {{"name", "baywright-findings"}, {"version", kVersion}};
@@ -93,7 +90,7 @@ std::string findingsJson(const Job& job, const Assessment& assessment, Changes c
   json["findings"] = ordered_json::array();
   for (const Finding& finding : assessment.findings) {
     json["findings"].push_back(findingJson(finding));
-    if (changes == Changes::Smallest) json["findings"].back()["changes"] = changesJson(job, finding);
+    if (changes == Changes::Smallest) json["findings"].back()["changes"] = changeSentences(job, finding);
   }
   json["quantities"] = ordered_json::array();
   std::vector<Quantity> quantities = assessment.quantities;

@@ -28,7 +28,6 @@ namespace baywright {
 namespace {
 
 constexpr std::uint64_t kLargestPlanFile = 256ull << 20;
-constexpr double kFreshPlanWidth = 10;  // metres, until its scale is set
 
 QString jobFilter() {
   return JobFiles::tr("Jobs (*.bayjob)");
@@ -242,10 +241,7 @@ bool JobFiles::addPlan(const QString& fileName, const QByteArray& bytes) {
     said(image.error());
     return false;
   }
-  // Beside those that are there, so that both can be seen until one is laid on the other.
-  const double beside = 1.1 * kFreshPlanWidth * static_cast<double>(document_.job().planScans.size());
-  scan.worldFromPixel =
-      worldFromFreshPixels(Vec2(image->width(), image->height()), Vec2(beside, 0), kFreshPlanWidth);
+  scan.worldFromPixel = worldFromFreshPixels(Vec2(image->width(), image->height()), document_.job());
   if (!document_.change(tr("Add the plan %1").arg(fileName), addPlanScan(document_.job(), scan)))
     return false;
   const Id added = newestId(document_.job());

@@ -26,7 +26,6 @@ LongPress::LongPress(QObject& watched) : QObject(&watched) {
 void LongPress::begin(QWidget& widget, const QMouseEvent& event) {
   pressed_ = &widget;
   at_ = event.globalPosition().toPoint();
-  asked_ = false;
   timer_.start(QGuiApplication::styleHints()->mousePressAndHoldInterval(), this);
 }
 
@@ -35,6 +34,7 @@ bool LongPress::eventFilter(QObject* object, QEvent* event) {
     case QEvent::MouseButtonPress: {
       const auto& mouse = *static_cast<QMouseEvent*>(event);
       auto* widget = qobject_cast<QWidget*>(object);
+      asked_ = false;  // the finger has been lifted, whether or not anybody was told
       if (widget && isByFinger(mouse) && mouse.button() == Qt::LeftButton) begin(*widget, mouse);
       break;
     }

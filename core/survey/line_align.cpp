@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "survey/line_align.h"
 
-#include <algorithm>
 #include <array>
 #include <cmath>
 
 #include "survey/plan_scan_fit.h"
-#include "units/unit_constants.h"
 
 namespace baywright {
 
@@ -17,34 +15,6 @@ namespace {
 constexpr std::array kUsualScales = {1.0,   2.0,   4.0,   5.0,   8.0,   10.0,  12.0,  16.0,  20.0,
                                      24.0,  25.0,  32.0,  48.0,  50.0,  64.0,  75.0,  96.0,  100.0,
                                      125.0, 128.0, 192.0, 200.0, 250.0, 384.0, 500.0, 1000.0};
-
-// How near an end of another line must be to belong to a line, pixels.
-constexpr double kTouches = 6;
-
-double distanceTo(const Segment2& line, const Vec2& point) {
-  const Vec2 along = line.b - line.a;
-  const double share = std::clamp(along.dot(point - line.a) / along.squaredNorm(), 0.0, 1.0);
-  return (line.a + share * along - point).norm();
-}
-
-// Ends of a bar carry short ticks at most; what meets it there and is longer makes a corner.
-bool hasCorner(const DetectedLine& bar, const std::vector<DetectedLine>& lines) {
-  return std::any_of(lines.begin(), lines.end(), [&](const DetectedLine& other) {
-    if (other.segment == bar.segment || other.length() < 0.5 * bar.length()) return false;
-    return std::min({distanceTo(other.segment, bar.segment.a), distanceTo(other.segment, bar.segment.b),
-                     distanceTo(bar.segment, other.segment.a), distanceTo(bar.segment, other.segment.b)}) <
-           kTouches;
-  });
-}
-
-bool liesSquare(const DetectedLine& line, const std::vector<DominantDirection>& directions) {
-  constexpr double kNear = 2 * kRadiansPerDegree;
-  const Vec2 along = line.segment.b - line.segment.a;
-  const double angle = std::atan2(along.y(), along.x());
-  return std::any_of(directions.begin(), directions.end(), [&](const DominantDirection& direction) {
-    return std::abs(std::remainder(angle - direction.angle, kPi)) < kNear;
-  });
-}
 
 }  // namespace
 
@@ -59,26 +29,12 @@ Result<ScaleSuggestion> suggestedScale(const Segment2& pixels, double length, do
   const double relative = std::sqrt(2.0) * kEndSigma / seen;
   suggestion.sigma = suggestion.metresPerPixel * relative;
   if (!(dotsPerMetre > 0)) return suggestion;
-  const double scale = suggestion.metresPerPixel * dotsPerMetre;
+  const double scale = suggestion.sheetScale = suggestion.metresPerPixel * dotsPerMetre;
   for (const double usual : kUsualScales)
     if (std::abs(scale / usual - 1) <= 3 * relative &&
         (!suggestion.usualScale || std::abs(scale - usual) < std::abs(scale - *suggestion.usualScale)))
       suggestion.usualScale = usual;
   return suggestion;
-}
-
-std::vector<DetectedLine> scaleBarCandidates(std::vector<DetectedLine> lines, const Vec2& near) {
-  double longest = 0;
-  for (const DetectedLine& line : lines) longest = std::max(longest, line.length());
-  const auto directions = dominantDirections(lines);
-  std::vector<DetectedLine> bars;
-  for (const DetectedLine& line : lines)
-    if (line.length() < 0.9 * longest && liesSquare(line, directions) && !hasCorner(line, lines))
-      bars.push_back(line);
-  std::stable_sort(bars.begin(), bars.end(), [&](const DetectedLine& a, const DetectedLine& b) {
-    return distanceTo(a.segment, near) < distanceTo(b.segment, near);
-  });
-  return bars;
 }
 
 Result<SheetAlignment> alignedByTwoPoints(PlanScan scan, const PointPair& first, const PointPair& second) {

@@ -5,8 +5,8 @@
 
 #include "base/problem.h"
 #include "geometry/homography.h"
+#include "geometry/shapes.h"
 #include "job/scan.h"
-#include "survey/line_detect.h"
 
 namespace baywright {
 
@@ -14,6 +14,8 @@ namespace baywright {
 struct ScaleSuggestion {
   double metresPerPixel = 0;
   double sigma = 0;  ///< of metresPerPixel: each end is found to within kEndSigma
+  /// n of the sheet's 1:n, where the picture's own resolution is known; else 0.
+  double sheetScale = 0;
   /// Where the picture's own resolution is known: the usual scale of drawings that this is, 50 for 1:50, if
   /// it is one of them to within three sigma.
   std::optional<double> usualScale;
@@ -25,11 +27,6 @@ inline constexpr double kEndSigma = 1.0;
 /// `dotsPerMetre` is the picture's resolution on paper, 0 where nobody knows it (a photo). Refused: a line of
 /// less than ten pixels, a length that is not positive.
 Result<ScaleSuggestion> suggestedScale(const Segment2& pixels, double length, double dotsPerMetre);
-
-/// Lines that may be the bar of a scale bar: level or upright with respect to the sheet's directions, free of
-/// other lines that would make them part of a room, and not among the longest. Nearest to `near` first, where
-/// somebody clicked or where a text says a length. Pixels.
-std::vector<DetectedLine> scaleBarCandidates(std::vector<DetectedLine> lines, const Vec2& near);
 
 /// A second sheet laid upon the first.
 struct SheetAlignment {

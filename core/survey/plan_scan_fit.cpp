@@ -62,6 +62,12 @@ Mat3 worldFromFreshPixels(const Vec2& pixels, const Vec2& middle, double width) 
   return map;
 }
 
+Mat3 worldFromFreshPixels(const Vec2& pixels, const Job& job) {
+  constexpr double kPitch = 1.1 * kFreshPlanWidth;
+  return worldFromFreshPixels(pixels, Vec2(kPitch * static_cast<double>(job.planScans.size()), 0),
+                              kFreshPlanWidth);
+}
+
 Result<PlanScan> scaledByLine(PlanScan scan, const Vec2& a, const Vec2& b, double length) {
   if (!(length > 0)) return tl::unexpected(noLength());
   const double seen = (b - a).norm();

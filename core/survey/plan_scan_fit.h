@@ -5,7 +5,7 @@
 
 #include "base/problem.h"
 #include "geometry/polygon.h"
-#include "job/scan.h"
+#include "job/job.h"
 
 namespace baywright {
 
@@ -15,6 +15,11 @@ namespace baywright {
 
 /// Where a fresh picture of this many pixels lies: upright, its middle at `middle`, `width` metres wide.
 Mat3 worldFromFreshPixels(const Vec2& pixels, const Vec2& middle, double width);
+
+/// The same in a job, kFreshPlanWidth wide until its scale is set: to the right of the fresh ones that are
+/// there, so that all can be seen until one is laid on the other.
+Mat3 worldFromFreshPixels(const Vec2& pixels, const Job& job);
+inline constexpr double kFreshPlanWidth = 10;  // metres
 
 /// The scan grown or shrunk about `a`, so that a and b are `length` metres apart. Refused: points that
 /// coincide, a length that is not positive, a factor beyond kLargestFactor either way.

@@ -59,6 +59,15 @@ TEST_F(Finger, ThatRestsAsksForTheMenu) {
   EXPECT_EQ(pad.releases, 2) << "the next tap is a click again";
 }
 
+TEST_F(Finger, WhoseLiftingNobodyToldCostsNoClick) {
+  touch().press(0, {60, 70});
+  waitLongEnough();
+  ASSERT_EQ(pad.menus, 1);
+  QTest::mouseClick(&pad, Qt::LeftButton, {}, {20, 20});
+  EXPECT_EQ(pad.releases, 2) << "that of the long press and that of the click";
+  touch().release(0, {60, 70});
+}
+
 TEST_F(Finger, ThatMovesDrags) {
   touch().press(0, {60, 70});
   touch().move(0, {120, 70});

@@ -134,5 +134,16 @@ TEST(PlanScanFit, KnowsWhereThePictureIsSeen) {
   EXPECT_FALSE(coversPoint(freshScan(), {2000, 1000}, {-2.01, 4}));
 }
 
+TEST(FreshPlan, LiesBesideThoseThatAreThere) {
+  const Vec2 pixels(2000, 1000);
+  const auto at = [](const Mat3& map, double x, double y) { return *mapped(Homography{map}, {x, y}); };
+  Job job;
+  const Mat3 first = worldFromFreshPixels(pixels, job);
+  EXPECT_NEAR(at(first, 2000, 0).x() - at(first, 0, 0).x(), kFreshPlanWidth, 1e-12);
+  job.planScans.emplace_back();
+  const Mat3 second = worldFromFreshPixels(pixels, job);
+  EXPECT_GT(at(second, 0, 0).x(), at(first, 2000, 0).x());
+}
+
 }  // namespace
 }  // namespace baywright
