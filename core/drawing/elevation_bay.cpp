@@ -88,7 +88,6 @@ std::vector<Vec2> reboundPath(const ViewInput& input, const Sight& sight, const 
 
 // Beside a mark, in one of some rows above or below it, where there is room.
 void label(Board& board, const Vec2& at, const std::string& words, std::initializer_list<double> rows) {
-  constexpr double kSmallText = 1.8;
   std::vector<Text> candidates;
   for (const double row : rows) {
     Text text =

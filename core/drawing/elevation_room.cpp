@@ -95,7 +95,7 @@ void drawName(Board& board, const Fixture& fixture, const Vec2& middle) {
   for (const double rows : {0.0, -1.0, 1.0, -2.0}) {
     const double y = middle.y() - board.mm(0.9) + rows * board.mm(3.2);
     Text name = textAt(Layer::Labels, {middle.x(), y}, fixture.name, TextAnchor::Centre);
-    name.heightMm = 1.8;
+    name.heightMm = kSmallText;
     name.id = fixture.id;
     name.onGround = true;
     places.push_back(std::move(name));

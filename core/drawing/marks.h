@@ -23,6 +23,10 @@ std::vector<Vec2> circleRing(const Vec2& centre, double radius);
 /// From one angle to another, radians, ends included; a point every few degrees.
 std::vector<Vec2> arc(const Vec2& centre, double radius, double fromAngle, double toAngle);
 
+/// Height of names beside a drawing's figures, millimetres on paper: the smallest lettering of ISO 3098-1
+/// (value from memory).
+inline constexpr double kSmallText = 1.8;
+
 Text textAt(Layer layer, const Vec2& at, std::string text, TextAnchor anchor = TextAnchor::Left);
 
 }  // namespace baywright::detail

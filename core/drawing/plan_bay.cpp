@@ -109,7 +109,7 @@ void drawPeople(Board& board, const ViewInput& input) {
     if (!input.options.labels) continue;
     Text name = textAt(Layer::Labels, person.position - Vec2(0, person.radius + board.mm(3)), person.name,
                        TextAnchor::Centre);
-    name.heightMm = 1.8;
+    name.heightMm = kSmallText;
     name.id = person.id;
     board.addWhereFree(std::array{name});
   }

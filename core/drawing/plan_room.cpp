@@ -137,7 +137,7 @@ void drawCeiling(Board& board, const ViewInput& input) {
     if (!input.options.labels) continue;
     Text label =
         textAt(Layer::Labels, centroid(Polygon{region, {}}), ceilingText(part, region, input.job.units));
-    label.heightMm = 1.8;
+    label.heightMm = kSmallText;
     label.id = part.id;
     label.onGround = true;
     const Placement& placement = input.placement();
@@ -168,7 +168,7 @@ void drawFixtureNames(Board& board, const ViewInput& input) {
     if (fixture.name.empty()) continue;
     const Ring ring = outlineOf(fixture.shape);
     Text label = textAt(Layer::Labels, centroid(Polygon{ring, {}}), fixture.name);
-    label.heightMm = 1.8;
+    label.heightMm = kSmallText;
     label.id = fixture.id;
     label.onGround = true;
     board.addWhereFree(around(board, label));

@@ -36,8 +36,6 @@ std::vector<Vec2> barbs(const Board& board, const std::vector<Vec2>& path) {
   return {back + board.mm(1) * leftOf(along), tip, back - board.mm(1) * leftOf(along)};
 }
 
-constexpr double kSmallText = 1.8;
-
 // At the first of these places that is free.
 void smallLabel(Board& board, const std::vector<Vec2>& places, const std::string& words) {
   std::vector<Text> candidates;

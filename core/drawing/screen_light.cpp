@@ -13,8 +13,6 @@
 namespace baywright::detail {
 namespace {
 
-constexpr double kSmallText = 1.8;
-
 LightBands bandsOf(const ViewInput& input) {
   const PictureLight light =
       lightOf(input.kit().projector, input.kit().screen, input.job.requirements.ambient);
