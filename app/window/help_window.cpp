@@ -26,8 +26,9 @@ HelpWindow::HelpWindow(QWidget* parent) : QDialog(parent) {
     item->setData(Qt::UserRole, page);
   }
   auto* row = new QHBoxLayout(this);
-  row->addWidget(pages, 1);
-  row->addWidget(text, 3);
+  pages->setMinimumWidth(pages->sizeHintForColumn(0) + 2 * pages->frameWidth() + 8);
+  row->addWidget(pages);
+  row->addWidget(text, 1);
   connect(pages, &QListWidget::currentItemChanged, text, [text](QListWidgetItem* item) {
     if (item) text->setMarkdown(item->data(Qt::UserRole).toString());
   });
