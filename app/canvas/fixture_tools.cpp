@@ -131,8 +131,9 @@ void FixtureBoxTool::paint(Overlay& overlay, const ToolHost& host) const {
   drag_.paint(overlay);
 }
 
-QString FixtureBoxTool::status(const ToolHost&) const {
-  return toolWords("Drag from corner to corner, or click for the usual size. Type the sizes while dragging.");
+QString FixtureBoxTool::status(const ToolHost& host) const {
+  return toolWords("%1: drag from corner to corner, or click for the usual size. Type the sizes while dragging.")
+      .arg(QString::fromStdString(host.settings().fixture.name));
 }
 
 // --- cylinders
@@ -191,9 +192,10 @@ void FixtureCylinderTool::paint(Overlay& overlay, const ToolHost& host) const {
   drag_.paint(overlay);
 }
 
-QString FixtureCylinderTool::status(const ToolHost&) const {
+QString FixtureCylinderTool::status(const ToolHost& host) const {
   return toolWords(
-      "Drag from the middle outward, or click for the usual size. Type the radius while dragging.");
+             "%1: drag from the middle outward, or click for the usual size. Type the radius while dragging.")
+      .arg(QString::fromStdString(host.settings().fixture.name));
 }
 
 // --- prisms

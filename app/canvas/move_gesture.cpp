@@ -17,7 +17,7 @@ const BayPose& bayOf(const Job& job) {
 
 }  // namespace
 
-std::vector<TypedField> dimensionFields(ViewKind view, const Job& job, Id thing) {
+std::vector<TypedField> dimensionFields(const DrawnView& view, const Job& job, Id thing) {
   std::vector<TypedField> fields;
   for (const LiveDimension& dimension : liveDimensions(view, job, thing)) {
     fields.push_back({QString::fromStdString(dimension.what), FieldKind::Length, dimension.value,
@@ -33,7 +33,7 @@ void paintWorsening(Overlay& overlay, const Vec2& pointer, const Assessment& bef
 MoveGesture::MoveGesture(ToolHost& host, Id thing, const Vec2& from)
     : edit_(host.document(), stepText("Move %1", host.document().job(), thing)),
       thing_(thing),
-      rules_(moveRules(host.kind(), host.document().job(), thing)),
+      rules_(moveRules(host.view(), host.document().job(), thing)),
       before_(host.document().sharedAssessment()),
       from_(from),
       pointer_(from) {}
@@ -47,7 +47,7 @@ void MoveGesture::moveTo(ToolHost& host, const PointerEvent& event) {
   if (typed_) return;
   const Vec2 by = event.at - shift(host) - from_;
   const Snapped move = event.isFree() ? Snapped{by, {}} : snapped(rules_, by, host.reach().reach);
-  if (const auto problem = edit_.preview(moveInView(host.kind(), edit_.original(), thing_, move.by))) {
+  if (const auto problem = edit_.preview(moveInView(host.view(), edit_.original(), thing_, move.by))) {
     host.say(sentenceOf(*problem));
   } else {
     marks_ = move.marks;
@@ -62,14 +62,14 @@ void MoveGesture::moveTo(ToolHost& host, const PointerEvent& event) {
 }
 
 std::vector<TypedField> MoveGesture::fields(const ToolHost& host) const {
-  return dimensionFields(host.kind(), host.document().job(), thing_);
+  return dimensionFields(host.view(), host.document().job(), thing_);
 }
 
 std::optional<Problem> MoveGesture::take(ToolHost& host, std::size_t field, double value) {
   const Job& job = host.document().job();
-  const auto dimensions = liveDimensions(host.kind(), job, thing_);
+  const auto dimensions = liveDimensions(host.view(), job, thing_);
   if (field >= dimensions.size()) return std::nullopt;
-  const auto problem = edit_.preview(withDimension(host.kind(), job, thing_, dimensions[field], value));
+  const auto problem = edit_.preview(withDimension(host.view(), job, thing_, dimensions[field], value));
   if (problem) return problem;
   typed_ = true;
   marks_.clear();

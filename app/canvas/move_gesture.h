@@ -37,7 +37,7 @@ class MoveGesture {
 };
 
 /// Live dimensions of a thing as fields.
-std::vector<TypedField> dimensionFields(ViewKind view, const Job& job, Id thing);
+std::vector<TypedField> dimensionFields(const DrawnView& view, const Job& job, Id thing);
 
 /// The finding that an edit in progress makes worst, beside the pointer.
 void paintWorsening(Overlay& overlay, const Vec2& pointer, const Assessment& before, const Assessment& now);

@@ -71,8 +71,9 @@ void OpeningTool::paint(Overlay& overlay, const ToolHost& host) const {
   overlay.marks(marks_, pointer_);
 }
 
-QString OpeningTool::status(const ToolHost&) const {
-  return toolWords("Click where it shall be in a wall. Ctrl: no snapping.");
+QString OpeningTool::status(const ToolHost& host) const {
+  return toolWords("%1: click where it shall be in a wall. Ctrl: no snapping.")
+      .arg(QString::fromStdString(host.settings().opening.name));
 }
 
 }  // namespace baywright

@@ -11,7 +11,8 @@ namespace baywright {
 namespace {
 
 constexpr qint64 kMostTracedPixels = 12'000'000;  // an A4 sheet at 300 dpi; larger copies take seconds
-constexpr int kSmallestCopy = 512;                // pixels of the longer side: smaller ones are not worth it
+// Of the longer side, pixels. A copy that is shrunk by more than two loses thin lines in parts.
+constexpr int kSmallestCopy = 128;
 
 }  // namespace
 

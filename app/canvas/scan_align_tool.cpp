@@ -97,9 +97,11 @@ void ScanAlignTool::lay(ToolHost& host) {
   const auto plans = others(host, moving_);
   there.scaled = std::any_of(plans.begin(), plans.end(), [](const PlanScan* other) { return other->scaled; });
   const UnitSystem& units = document.job().units;
+  const double grown = laid->scaleChange - 1;
   const QString change =
-      QString::fromStdString(formatQuantity(laid->scaleChange - 1, QuantityKind::Ratio, units));
-  QString told = toolWords("%1 lies on the other plan: turned by %2, grown by %3.")
+      QString::fromStdString(formatQuantity(std::abs(grown), QuantityKind::Ratio, units));
+  QString told = (grown < 0 ? toolWords("%1 lies on the other plan: turned by %2, shrunk by %3.")
+                            : toolWords("%1 lies on the other plan: turned by %2, grown by %3."))
                      .arg(nameOf(*scan), QString::fromStdString(formatAngle(laid->turn, units)), change);
   constexpr double kSameScale = 0.01;
   if (wasScaled && there.scaled && std::abs(laid->scaleChange - 1) > kSameScale)

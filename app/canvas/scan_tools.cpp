@@ -40,6 +40,12 @@ bool hasScan(ToolHost& host) {
   return scan != nullptr;
 }
 
+/// What the plan in hand shows.
+PictureTraces hintsInHand(const ToolHost& host) {
+  const PlanScan* scan = scanInHand(host);
+  return scan ? planHints(host, {scan}) : PictureTraces{};
+}
+
 }  // namespace
 
 const PlanScan* scanInHand(const ToolHost& host) {
@@ -64,8 +70,7 @@ void ScanScaleTool::press(ToolHost& host, const PointerEvent& event) {
 }
 
 void ScanScaleTool::hover(ToolHost& host, const PointerEvent& event) {
-  const PlanScan* scan = scanInHand(host);
-  Snapped point = onHints(host, scan ? planHints(host, {scan}) : PictureTraces{}, event);
+  Snapped point = onHints(host, hintsInHand(host), event);
   pointer_ = point.by;
   marks_ = std::move(point.marks);
 }
@@ -113,8 +118,7 @@ void ScanScaleTool::accept(ToolHost& host) {
 }
 
 void ScanScaleTool::paint(Overlay& overlay, const ToolHost& host) const {
-  const PlanScan* scan = scanInHand(host);
-  if (scan && points_.size() < 2) paintHints(overlay, planHints(host, {scan}));
+  if (points_.size() < 2) paintHints(overlay, hintsInHand(host));
   for (const Vec2& point : points_) overlay.cross(point);
   if (points_.size() == 1) overlay.line(points_[0], pointer_, Overlay::Stroke::Draft);
   if (points_.size() < 2) overlay.marks(marks_, pointer_);
@@ -136,14 +140,21 @@ QString ScanScaleTool::status(const ToolHost&) const {
 
 void ScanStraightenTool::press(ToolHost& host, const PointerEvent& event) {
   if (event.button != Qt::LeftButton || points_.size() == 4 || !hasScan(host)) return;
-  points_.push_back(event.at);
-  pointer_ = event.at;
+  hover(host, event);
+  points_.push_back(pointer_);
+  marks_.clear();
   if (points_.size() == 4) host.openEntry(0);
   host.refresh();
 }
 
+void ScanStraightenTool::hover(ToolHost& host, const PointerEvent& event) {
+  Snapped point = onHints(host, hintsInHand(host), event);
+  pointer_ = point.by;
+  marks_ = std::move(point.marks);
+}
+
 void ScanStraightenTool::move(ToolHost& host, const PointerEvent& event) {
-  pointer_ = event.at;
+  hover(host, event);
   host.refresh();
 }
 
@@ -156,6 +167,7 @@ bool ScanStraightenTool::key(ToolHost& host, const QKeyEvent& event) {
 
 void ScanStraightenTool::cancel(ToolHost& host) {
   points_.clear();
+  marks_.clear();
   first_.reset();
   second_.reset();
   host.refresh();
@@ -190,20 +202,22 @@ void ScanStraightenTool::accept(ToolHost& host) {
   host.done();
 }
 
-void ScanStraightenTool::paint(Overlay& overlay, const ToolHost&) const {
+void ScanStraightenTool::paint(Overlay& overlay, const ToolHost& host) const {
+  if (points_.size() < 4) paintHints(overlay, hintsInHand(host));
   overlay.polyline(points_, Overlay::Stroke::Draft);
   if (points_.size() == 4) overlay.area(points_);
   for (const Vec2& point : points_) overlay.cross(point);
-  if (points_.empty() || points_.size() == 4) return;
-  overlay.line(points_.back(), pointer_, Overlay::Stroke::Draft);
+  if (points_.size() == 4) return;
+  if (!points_.empty()) overlay.line(points_.back(), pointer_, Overlay::Stroke::Draft);
+  overlay.marks(marks_, pointer_);
   overlay.cross(pointer_);
 }
 
 QString ScanStraightenTool::status(const ToolHost&) const {
   if (points_.size() < 4)
     return toolWords(
-        "Click the four corners of something that is a rectangle in truth, going round. Backspace: one "
-        "back.");
+        "Click the four corners of something that is a rectangle in truth, going round. Ctrl: no snapping. "
+        "Backspace: one back.");
   return toolWords("Type the true length of both sides, Tab between them, then Enter.");
 }
 

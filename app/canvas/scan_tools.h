@@ -50,10 +50,13 @@ class ScanStraightenTool : public Tool {
   QString status(const ToolHost& host) const override;
 
  private:
+  void hover(ToolHost& host, const PointerEvent& event);
+
   std::vector<Vec2> points_;
   std::optional<double> first_;
   std::optional<double> second_;
   Vec2 pointer_ = Vec2::Zero();
+  std::vector<SnapMark> marks_;
 };
 
 }  // namespace baywright

@@ -115,7 +115,7 @@ void SelectTool::startDrag(ToolHost& host) {
   const bool onSelected = std::find(under_.begin(), under_.end(), selection.selected()) != under_.end() &&
                           !(isScan(job, selection.selected()) && !isScan(job, under_.front()));
   const Id thing = onSelected ? selection.selected() : under_.front();
-  if (!canMoveIn(host.kind(), job, thing) || (isScan(job, thing) && !onSelected)) return;
+  if (!canMoveIn(host.view(), job, thing) || (isScan(job, thing) && !onSelected)) return;
   press_ = Press::None;
   selection.select(thing);
   moving_.emplace(host, thing, pressed_.at);
@@ -197,13 +197,13 @@ bool SelectTool::nudge(ToolHost& host, const QKeyEvent& event) {
   if (way.isNull()) return false;
   Document& document = host.document();
   const Id selected = document.selection().selected();
-  if (!canMoveIn(host.kind(), document.job(), selected)) {
+  if (!canMoveIn(host.view(), document.job(), selected)) {
     host.say(stepText("%1 is not moved here.", document.job(), selected));
     return true;
   }
   const Vec2 by = nudgeStep(event.modifiers()) * Vec2(way.x(), way.y());
   document.change(stepText("Nudge %1", document.job(), selected),
-                  moveInView(host.kind(), document.job(), selected, by),
+                  moveInView(host.view(), document.job(), selected, by),
                   kNudgeKeys + static_cast<int>(selected.value));
   return true;
 }
@@ -238,8 +238,8 @@ std::vector<TypedField> SelectTool::fields(const ToolHost& host) const {
   if (moving_) return moving_->fields(host);
   const Document& document = host.document();
   const Id selected = host.document().selection().selected();
-  if (!selected || !canMoveIn(host.kind(), document.job(), selected)) return {};
-  return dimensionFields(host.kind(), document.job(), selected);
+  if (!selected || !canMoveIn(host.view(), document.job(), selected)) return {};
+  return dimensionFields(host.view(), document.job(), selected);
 }
 
 std::optional<Problem> SelectTool::take(ToolHost& host, std::size_t field, double value) {
@@ -267,7 +267,7 @@ QCursor SelectTool::cursor(const ToolHost& host) const {
   const Id hovered = host.document().selection().hovered();
   const auto handle = turnHandle(host);
   if (turning_ || (handle && isOn(host, *handle, pointer_))) return Qt::PointingHandCursor;
-  if (moving_ || (hovered && canMoveIn(host.kind(), document.job(), hovered))) return Qt::SizeAllCursor;
+  if (moving_ || (hovered && canMoveIn(host.view(), document.job(), hovered))) return Qt::SizeAllCursor;
   return Qt::ArrowCursor;
 }
 

@@ -19,7 +19,8 @@ class ToolHost {
   virtual ~ToolHost() = default;
 
   virtual Document& document() const = 0;
-  virtual ViewKind kind() const = 0;
+  virtual const DrawnView& view() const = 0;
+  ViewKind kind() const { return view().kind; }
   /// What the view shows now, to find what is under the pointer.
   virtual const Linework& linework() const = 0;
   /// How near is near, metres of the drawing.

@@ -5,6 +5,7 @@
 
 #include "canvas/aim_tool.h"
 #include "canvas/bystander_tool.h"
+#include "canvas/ceiling_tool.h"
 #include "canvas/fixture_tools.h"
 #include "canvas/measure_tool.h"
 #include "canvas/opening_tool.h"
@@ -13,6 +14,7 @@
 #include "canvas/scan_tools.h"
 #include "canvas/select_tool.h"
 #include "canvas/tool_words.h"
+#include "canvas/wall_place_tools.h"
 #include "canvas/wall_tool.h"
 #include "canvas/zoom_tool.h"
 
@@ -26,9 +28,22 @@ bool onThePlan(ViewKind view) {
   return view == ViewKind::Plan;
 }
 
+bool notOnWalls(ViewKind view) {
+  return view != ViewKind::Wall;
+}
+bool onPlanAndWalls(ViewKind view) {
+  return view == ViewKind::Plan || view == ViewKind::Wall;
+}
+
 template <class T>
-std::unique_ptr<Tool> make() {
+std::unique_ptr<Tool> make(ViewKind) {
   return std::make_unique<T>();
+}
+/// What is placed on the plan with one gesture and on a wall's face with another.
+template <class OnPlan, class OnWall>
+std::unique_ptr<Tool> makeEither(ViewKind view) {
+  if (view == ViewKind::Wall) return std::make_unique<OnWall>();
+  return std::make_unique<OnPlan>();
 }
 
 constexpr std::array kTools{
@@ -49,19 +64,23 @@ constexpr std::array kTools{
             make<WallTool>},
     ToolRow{ToolKind::Opening, QT_TRANSLATE_NOOP("Tool", "Place a door or window"),
             QT_TRANSLATE_NOOP("Tool", "Door, window"), "tool-opening", "O",
-            QT_TRANSLATE_NOOP("Tool", "Puts the chosen door, window or passage into a wall."), onThePlan,
-            make<OpeningTool>},
+            QT_TRANSLATE_NOOP("Tool", "Puts the chosen door, window or passage into a wall."),
+            onPlanAndWalls, makeEither<OpeningTool, WallOpeningTool>},
+    ToolRow{ToolKind::Ceiling, QT_TRANSLATE_NOOP("Tool", "Read the ceiling"),
+            QT_TRANSLATE_NOOP("Tool", "Ceiling"), "tool-ceiling", "H",
+            QT_TRANSLATE_NOOP("Tool", "Takes ceiling heights at the points that are clicked on the plan."),
+            onThePlan, make<CeilingTool>},
     ToolRow{ToolKind::FixtureBox, QT_TRANSLATE_NOOP("Tool", "Place a box"), QT_TRANSLATE_NOOP("Tool", "Box"),
-            "tool-box", "B", QT_TRANSLATE_NOOP("Tool", "Places the chosen fixture as a box."), onThePlan,
-            make<FixtureBoxTool>},
+            "tool-box", "B", QT_TRANSLATE_NOOP("Tool", "Places the chosen fixture as a box."), onPlanAndWalls,
+            makeEither<FixtureBoxTool, WallFixtureTool>},
     ToolRow{ToolKind::FixturePolygon, QT_TRANSLATE_NOOP("Tool", "Place a prism"),
             QT_TRANSLATE_NOOP("Tool", "Prism"), "tool-prism", "G",
             QT_TRANSLATE_NOOP("Tool", "Places the chosen fixture with any outline."), onThePlan,
             make<FixturePolygonTool>},
     ToolRow{ToolKind::FixtureCylinder, QT_TRANSLATE_NOOP("Tool", "Place a cylinder"),
             QT_TRANSLATE_NOOP("Tool", "Cylinder"), "tool-cylinder", "C",
-            QT_TRANSLATE_NOOP("Tool", "Places the chosen fixture as an upright cylinder."), onThePlan,
-            make<FixtureCylinderTool>},
+            QT_TRANSLATE_NOOP("Tool", "Places the chosen fixture as an upright cylinder."),
+            onPlanAndWalls, makeEither<FixtureCylinderTool, WallFixtureTool>},
     ToolRow{ToolKind::Bystander, QT_TRANSLATE_NOOP("Tool", "Place a bystander"),
             QT_TRANSLATE_NOOP("Tool", "Bystander"), "tool-bystander", "Y",
             QT_TRANSLATE_NOOP("Tool", "Says where somebody stands or sits who does not swing."), onThePlan,
@@ -80,7 +99,7 @@ constexpr std::array kTools{
             make<ScanAlignTool>},
     ToolRow{ToolKind::AimProjector, QT_TRANSLATE_NOOP("Tool", "Aim the projector"),
             QT_TRANSLATE_NOOP("Tool", "Aim"), "tool-aim", "P",
-            QT_TRANSLATE_NOOP("Tool", "Moves the lens and turns its beam."), everywhere, make<AimTool>},
+            QT_TRANSLATE_NOOP("Tool", "Moves the lens and turns its beam."), notOnWalls, make<AimTool>},
     ToolRow{ToolKind::Zoom, QT_TRANSLATE_NOOP("Tool", "Zoom to a box"), QT_TRANSLATE_NOOP("Tool", "Zoom"),
             "tool-zoom", "Z", QT_TRANSLATE_NOOP("Tool", "Fills the view with what a box is dragged over."),
             everywhere, make<ZoomTool>},

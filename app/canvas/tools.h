@@ -16,6 +16,7 @@ enum class ToolKind {
   Outline,
   Wall,
   Opening,
+  Ceiling,
   FixtureBox,
   FixturePolygon,
   FixtureCylinder,
@@ -36,7 +37,7 @@ struct ToolRow {
   const char* shortcut;  ///< of QKeySequence; works while a view has the focus
   const char* help;      ///< one sentence
   bool (*worksIn)(ViewKind);
-  std::unique_ptr<Tool> (*make)();
+  std::unique_ptr<Tool> (*make)(ViewKind);
 };
 
 /// One row a tool, in the order of the enumeration.

@@ -33,6 +33,9 @@ KindText textOf(ViewKind kind) {
     case ViewKind::ScreenFace:
       return {QT_TRANSLATE_NOOP("Tool", "Face of the screen"),
               QT_TRANSLATE_NOOP("Tool", "The impact screen from the front, with the picture on it.")};
+    case ViewKind::Wall:
+      return {QT_TRANSLATE_NOOP("Tool", "Elevation of a wall"),
+              QT_TRANSLATE_NOOP("Tool", "One wall from inside, with what is in it and before it.")};
     case ViewKind::Plan:
       break;
   }
@@ -42,15 +45,15 @@ KindText textOf(ViewKind kind) {
 
 }  // namespace
 
-View::View(Document& document, ToolBox& toolBox, ViewKind kind, QWidget* parent)
-    : QWidget(parent), document_(document), toolBox_(toolBox), kind_(kind), entry_(new TypedEntry(this)) {
+View::View(Document& document, ToolBox& toolBox, const DrawnView& view, QWidget* parent)
+    : QWidget(parent), document_(document), toolBox_(toolBox), view_(view), entry_(new TypedEntry(this)) {
   setFocusPolicy(Qt::StrongFocus);
   setMouseTracking(true);
   setAttribute(Qt::WA_OpaquePaintEvent);
   setAttribute(Qt::WA_AcceptTouchEvents);
   grabGesture(Qt::PinchGesture);
-  setAccessibleName(toolWords(textOf(kind).name));
-  setAccessibleDescription(toolWords(textOf(kind).description));
+  setAccessibleName(toolWords(textOf(view.kind).name));
+  setAccessibleDescription(toolWords(textOf(view.kind).description));
   shownBay_ = document.job().option().placement.bay;
   takeTool(toolBox.current());
   listen();
@@ -88,12 +91,12 @@ void View::listen() {
   connect(entry_, &TypedEntry::givenUp, this, &View::giveUp);
 }
 
-void View::takeTool(ToolKind kind) {
+void View::takeTool(ToolKind chosen) {
   entry_->dismiss();
   if (tool_) tool_->cancel(*this);
   retired_ = std::move(tool_);
-  const ToolRow& row = toolRow(kind);
-  tool_ = (row.worksIn(kind_) ? row : toolRow(ToolKind::Select)).make();
+  const ToolRow& row = toolRow(chosen);
+  tool_ = (row.worksIn(kind()) ? row : toolRow(ToolKind::Select)).make(kind());
   tellTool();
   update();
 }
@@ -109,14 +112,22 @@ void View::giveUp() {
 void View::showJob() {
   const BayPose& bay = document_.job().option().placement.bay;
   // Elevations are drawn about the bay: without this the room would slide while the bay stands still.
-  const Vec2 shift = viewShift(kind_, shownBay_, bay);
+  const Vec2 shift = viewShift(kind(), shownBay_, bay);
   shownBay_ = bay;
   if (shift != Vec2::Zero()) {
     ScreenMap map = map_;
     map.pan(map.pixelFrom(Vec2::Zero()) - map.pixelFrom(shift));
     setMap(map);
   }
-  stale(kind_ == ViewKind::Plan ? Stale::Ground : Stale::Drawing);
+  stale(kind() == ViewKind::Plan ? Stale::Ground : Stale::Drawing);
+}
+
+void View::lookAt(const DrawnView& view) {
+  if (view == view_) return;
+  giveUp();
+  view_ = view;
+  stale(Stale::Ground);
+  fit();
 }
 
 void View::stale(Stale what) {
@@ -154,9 +165,9 @@ const Linework& View::linework() const {
     options.metresPerMm = reach().unitsPerMm;
     options.findingKey = document_.selection().findingKey().toStdString();
     // Live dimensions take the place of the drawing's own.
-    const bool isElevation = kind_ == ViewKind::DownRange || kind_ == ViewKind::Side;
+    const bool isElevation = kind() != ViewKind::Plan && kind() != ViewKind::ScreenFace;
     if (showsLive_ || (isElevation && height() < kHighEnoughForDimensions)) options.dimensions = false;
-    linework_ = drawer_.draw(kind_, document_.job(), document_.assessment(), options);
+    linework_ = drawer_.draw(view_, document_.job(), document_.assessment(), options);
   }
   return *linework_;
 }
@@ -173,7 +184,7 @@ std::optional<Vec2> View::pixelsOf(const PlanScan& scan) const {
 }
 
 const PictureTraces* View::tracesOf(const PlanScan& scan) const {
-  return kind_ == ViewKind::Plan ? pictures_.tracesOf(scan) : nullptr;
+  return kind() == ViewKind::Plan ? pictures_.tracesOf(scan) : nullptr;
 }
 
 Eigen::AlignedBox2d View::drawnExtent() const {
@@ -184,7 +195,7 @@ Eigen::AlignedBox2d View::drawnExtent() const {
       for (const Vec2& point : ring) drawn.extend(point);
     }
   }
-  if (kind_ != ViewKind::Plan || !document_.job().room.walls.empty()) return drawn;
+  if (kind() != ViewKind::Plan || !document_.job().room.walls.empty()) return drawn;
   for (const PlanScan& scan : document_.job().planScans) {
     const auto pixels = pixelsOf(scan);
     if (!scan.visible || !pixels) continue;
@@ -224,8 +235,8 @@ void View::zoomToFinding(const QString& key) {
   const Finding* finding = document_.assessment().find(key.toStdString());
   if (!finding || !finding->points) return;
   constexpr double kAround = 0.8;  // metres: enough to see what the two points belong to
-  Eigen::AlignedBox2d box(viewFromWorld(kind_, document_.job(), finding->points->first));
-  box.extend(viewFromWorld(kind_, document_.job(), finding->points->second));
+  Eigen::AlignedBox2d box(viewFromWorld(view_, document_.job(), finding->points->first));
+  box.extend(viewFromWorld(view_, document_.job(), finding->points->second));
   zoomTo({Vec2(box.min().array() - kAround), Vec2(box.max().array() + kAround)});
 }
 

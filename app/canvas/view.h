@@ -27,7 +27,7 @@ class View : public QWidget, public ToolHost {
   Q_OBJECT
 
  public:
-  View(Document& document, ToolBox& toolBox, ViewKind kind, QWidget* parent = nullptr);
+  View(Document& document, ToolBox& toolBox, const DrawnView& view, QWidget* parent = nullptr);
   ~View() override;
 
   /// Which zones are shown. Scale and finding are the view's own.
@@ -44,7 +44,7 @@ class View : public QWidget, public ToolHost {
 
   // ToolHost
   Document& document() const override { return document_; }
-  ViewKind kind() const override { return kind_; }
+  const DrawnView& view() const override { return view_; }
   const Linework& linework() const override;
   HitReach reach() const override;
   const ToolSettings& settings() const override { return toolBox_.settings(); }
@@ -85,6 +85,9 @@ class View : public QWidget, public ToolHost {
   void resizeEvent(QResizeEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
 
+  /// Shows something else of the same kind, from its whole extent on.
+  void lookAt(const DrawnView& view);
+
  private:
   enum class Stale { Drawing, Ground };
   void listen();
@@ -118,7 +121,7 @@ class View : public QWidget, public ToolHost {
 
   Document& document_;
   ToolBox& toolBox_;
-  const ViewKind kind_;
+  DrawnView view_;
   std::unique_ptr<Tool> tool_;
   std::unique_ptr<Tool> retired_;  ///< the one before: it may be what asked for the change
   QString status_;

@@ -180,7 +180,7 @@ bool View::choosesATool(const QKeyEvent& event) {
   if (tool_->isBusy() || event.modifiers() != Qt::NoModifier) return false;
   const QKeySequence pressed(event.keyCombination());
   for (const ToolRow& row : tools()) {
-    if (pressed != QKeySequence(QString::fromLatin1(row.shortcut)) || !row.worksIn(kind_)) continue;
+    if (pressed != QKeySequence(QString::fromLatin1(row.shortcut)) || !row.worksIn(kind())) continue;
     toolBox_.choose(row.kind);
     return true;
   }

@@ -29,7 +29,7 @@ QTransform transformFrom(const Mat3& map) {
 
 bool View::coversFloor() const {
   const auto& scans = document_.job().planScans;
-  return kind_ != ViewKind::Plan ||
+  return kind() != ViewKind::Plan ||
          std::none_of(scans.begin(), scans.end(), [](const PlanScan& scan) { return scan.visible; });
 }
 
@@ -100,7 +100,7 @@ void View::paintGround() {
   ground_.fill(Theme::forPalette(palette()).background);
   QPainter painter(&ground_);
   paintGrid(painter);
-  if (kind_ != ViewKind::Plan) return;
+  if (kind() != ViewKind::Plan) return;
   paintPlans(painter);
   paintMissingPlans(painter);
 }

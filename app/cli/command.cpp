@@ -79,7 +79,7 @@ const std::vector<Command>& commands() {
         {"--portrait", "", "upright pages"}},
        runSheets},
       {"render",
-       "Write pictures (PNG) of the plan, both elevations, the screen's face and the room in 3D.",
+       "Write pictures (PNG) of the plan, the elevations, every wall, the screen's face and the room in 3D.",
        {"JOB"},
        {{kOut, "DIR", "folder to write into; made when missing", true},
         {"--width", "PIXELS", "width of each picture, 200 to 8000; default 1600"}},

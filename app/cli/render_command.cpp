@@ -4,11 +4,13 @@
 #include <charconv>
 #include <filesystem>
 #include <ostream>
+#include <set>
 
 #include "clearance/assess.h"
 #include "cli/command.h"
 #include "drawing/scene_pick.h"
 #include "drawing/views.h"
+#include "job/thing_lookup.h"
 #include "jobfile/atomic_file.h"
 #include "jobfile/job_archive.h"
 #include "painting/view_image.h"
@@ -26,6 +28,18 @@ constexpr NamedView kViews[] = {{"plan", ViewKind::Plan},
                                 {"down-range", ViewKind::DownRange},
                                 {"side", ViewKind::Side},
                                 {"screen", ViewKind::ScreenFace}};
+
+/// A name as part of a file's: ASCII letters and digits, else a hyphen.
+std::string fileName(std::string name) {
+  for (char& c : name) {
+    const bool isPlain = (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z');
+    if (c >= 'A' && c <= 'Z')
+      c = static_cast<char>(c - 'A' + 'a');
+    else if (!isPlain)
+      c = '-';
+  }
+  return name;
+}
 
 Result<int> widthOf(const Arguments& arguments) {
   const auto text = arguments.value("--width");
@@ -88,6 +102,14 @@ int runRender(const Arguments& arguments, const CommandOutput& output) {
     if (const Result<void> written = write(view.name, viewImage(linework, size, Theme::light())); !written) {
       return refuse(output, written.error());
     }
+  }
+  std::set<std::string> names;
+  for (const Wall& wall : job->room.walls) {
+    std::string name = fileName(nameOf(*job, wall.id));
+    while (!names.insert(name).second) name += "-again";
+    const Linework linework = viewLinework({ViewKind::Wall, wall.id}, *job, assessment, {});
+    const Result<void> written = write(name, viewImage(linework, size, Theme::light()));
+    if (!written) return refuse(output, written.error());
   }
   const GlInfo gl = probeGl();
   const QImage scene = gl.usable ? sceneImage(*job, assessment, size) : QImage();

@@ -9,7 +9,6 @@
 #include <QMimeData>
 #include <QStackedWidget>
 #include <QUrl>
-#include <QVBoxLayout>
 
 #include "canvas/plan_view.h"
 #include "job/edit.h"
@@ -31,19 +30,13 @@ MainWindow::MainWindow(std::filesystem::path recoveryFolder, QWidget* parent)
       workspace_(new Workspace(document_, toolBox_, catalogue_)),
       compare_(new CompareView(document_)),
       signOff_(new SignOffView(document_, images_)),
-      messages_(new MessageStrip),
-      pages_(new QStackedWidget) {
+      pages_(new QStackedWidget),
+      messages_(new MessageStrip(pages_)) {
   setAcceptDrops(true);
   pages_->addWidget(workspace_);
   pages_->addWidget(compare_);
   pages_->addWidget(signOff_);
-  auto* centre = new QWidget;
-  auto* column = new QVBoxLayout(centre);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(0);
-  column->addWidget(messages_);
-  column->addWidget(pages_, 1);
-  setCentralWidget(centre);
+  setCentralWidget(pages_);
   makeMenus();
   makeStageBar();
   makeToolBar();
@@ -108,9 +101,9 @@ void MainWindow::showStage(Stage stage) {
   if (stage == Stage::Compare) page = compare_;
   if (stage == Stage::SignOff) page = signOff_;
   pages_->setCurrentWidget(page);
-  workspace_->setMain(stage == Stage::Picture ? Workspace::Main::ScreenFace : Workspace::Main::Plan);
-  workspace_->setBottom(stage == Stage::Survey ? Workspace::Bottom::Measurements
-                                               : Workspace::Bottom::Findings);
+  workspace_->setWork(stage == Stage::Survey    ? Workspace::Work::Survey
+                      : stage == Stage::Picture ? Workspace::Work::Picture
+                                                : Workspace::Work::Place);
   toolBox_.choose(ToolKind::Select);
   showTools();
 }

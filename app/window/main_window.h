@@ -64,6 +64,7 @@ class MainWindow : public QMainWindow {
   void connectViews();
   void fillRecent();
   void showTools();
+  void addUsualSizes(ToolKind kind);
   void tintIcons();
   void updateTitle();
   void updateCounts();
@@ -77,8 +78,8 @@ class MainWindow : public QMainWindow {
   Workspace* workspace_;
   CompareView* compare_;
   SignOffView* signOff_;
-  MessageStrip* messages_;
   QStackedWidget* pages_;
+  MessageStrip* messages_;
   QToolBar* tools_;
   QMenu* recent_;
   QActionGroup* stageGroup_;

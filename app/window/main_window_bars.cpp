@@ -153,12 +153,36 @@ void MainWindow::makeToolBar() {
     action->setObjectName(QStringLiteral("tool%1").arg(static_cast<int>(row.kind)));
     toolGroup_->addAction(action);
   }
+  for (const ToolKind kind : {ToolKind::Opening, ToolKind::FixtureBox, ToolKind::FixtureCylinder})
+    addUsualSizes(kind);
   connect(toolGroup_, &QActionGroup::triggered, this,
           [this](QAction* action) { toolBox_.choose(static_cast<ToolKind>(action->data().toInt())); });
   connect(&toolBox_, &ToolBox::chosen, this, [this](ToolKind kind) {
     for (QAction* action : toolGroup_->actions())
       action->setChecked(action->data().toInt() == static_cast<int>(kind));
   });
+}
+
+void MainWindow::addUsualSizes(ToolKind kind) {
+  auto* action = findChild<QAction*>(QStringLiteral("tool%1").arg(static_cast<int>(kind)));
+  auto* button = qobject_cast<QToolButton*>(tools_->widgetForAction(action));
+  if (!button) return;
+  auto* menu = new QMenu(button);
+  menu->setObjectName(QStringLiteral("usual%1").arg(static_cast<int>(kind)));
+  menu->addSection(tr("Usual sizes, made up: measure yours"));
+  const auto add = [&](const auto& usual, void (ToolBox::*place)(const std::decay_t<decltype(usual)>&)) {
+    menu->addAction(QString::fromStdString(usual.name), &toolBox_,
+                    [this, usual, place] { (toolBox_.*place)(usual); });
+  };
+  if (kind == ToolKind::Opening) {
+    for (const Opening& usual : catalogue_.openings) add(usual, &ToolBox::placeOpening);
+  } else {
+    for (const Fixture& usual : catalogue_.fixtures) {
+      if (toolFor(usual.shape) == kind) add(usual, &ToolBox::placeFixture);
+    }
+  }
+  button->setMenu(menu);
+  button->setPopupMode(QToolButton::MenuButtonPopup);
 }
 
 void MainWindow::showTools() {

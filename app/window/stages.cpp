@@ -11,7 +11,7 @@ const std::vector<StageRow>& stages() {
        QT_TRANSLATE_NOOP("Stage", "Survey"),
        QT_TRANSLATE_NOOP("Stage", "The room: plan, walls, ceiling, doors, whatever stands or hangs in it."),
        {ToolKind::Select, ToolKind::ScanScale, ToolKind::ScanStraighten, ToolKind::ScanAlign, ToolKind::Outline, ToolKind::Wall,
-        ToolKind::Opening, ToolKind::FixtureBox, ToolKind::FixturePolygon, ToolKind::FixtureCylinder,
+        ToolKind::Ceiling, ToolKind::Opening, ToolKind::FixtureBox, ToolKind::FixturePolygon, ToolKind::FixtureCylinder,
         ToolKind::Measure}},
       {Stage::Place,
        QT_TRANSLATE_NOOP("Stage", "Place"),

@@ -15,6 +15,7 @@
 #include "panels/measurements_panel.h"
 #include "panels/start_page.h"
 #include "panels/thing_menu.h"
+#include "window/wall_box.h"
 
 namespace baywright {
 
@@ -23,6 +24,7 @@ Workspace::Workspace(Document& document, ToolBox& toolBox, const Catalogue& cata
       document_(document),
       panel_(new JobPanel(document, catalogue)),
       plan_(new PlanView(document, toolBox)),
+      wall_(new WallBox(document, toolBox)),
       downRange_(new ElevationView(document, toolBox, Elevation::DownRange)),
       side_(new ElevationView(document, toolBox, Elevation::Side)),
       screen_(new ScreenFaceView(document, toolBox)),
@@ -30,7 +32,7 @@ Workspace::Workspace(Document& document, ToolBox& toolBox, const Catalogue& cata
       start_(new StartPage(document)),
       main_(new QStackedWidget),
       bottom_(new QStackedWidget),
-      drawings_{plan_, downRange_, side_, screen_},
+      drawings_{plan_, &wall_->view(), downRange_, side_, screen_},
       standing_(new StandingZone(document, this)) {
   plan_->setObjectName(QStringLiteral("plan"));
   downRange_->setObjectName(QStringLiteral("downRange"));
@@ -42,9 +44,11 @@ Workspace::Workspace(Document& document, ToolBox& toolBox, const Catalogue& cata
   main_->addWidget(screen_);
 
   right_ = new QSplitter(Qt::Vertical);
+  sideBox_ = titled(tr("From the side"), side_);
+  right_->addWidget(wall_);
   right_->addWidget(titled(tr("Looking down-range"), downRange_));
   right_->addWidget(titled(tr("3D"), scene_));
-  right_->addWidget(titled(tr("From the side"), side_));
+  right_->addWidget(sideBox_);
   auto* views = new QSplitter;
   views->addWidget(main_);
   views->addWidget(right_);
@@ -63,7 +67,7 @@ Workspace::Workspace(Document& document, ToolBox& toolBox, const Catalogue& cata
   all->setStretchFactor(0, 0);
   all->setStretchFactor(1, 1);
   all->setSizes({310, 1290});
-  right_->setSizes({240, 240, 240});
+  right_->setSizes({240, 240, 240, 240});
   views->setSizes({780, 500});
   upDown->setSizes({680, 190});
   for (QSplitter* splitter : {right_, views, upDown, all}) splitter->setChildrenCollapsible(false);
@@ -74,6 +78,7 @@ Workspace::Workspace(Document& document, ToolBox& toolBox, const Catalogue& cata
   connect(&document_, &Document::jobChanged, this, [this](const JobChange&) { chooseMain(); });
   for (View* view : drawings_) connect(view, &View::contextMenuWanted, this, &Workspace::showMenu);
   connect(standing_, &StandingZone::changed, this, &Workspace::showOptions);
+  connect(wall_, &WallBox::largeWanted, this, &Workspace::showWallLarge);
   chooseMain();
 }
 
@@ -93,7 +98,9 @@ void Workspace::chooseMain() {
   const Job& job = document_.job();
   const bool isEmpty = job.room.walls.empty() && job.planScans.empty() && job.roomScans.empty();
   if (!isEmpty) drawsInEmptyJob_ = false;
-  QWidget* wanted = wanted_ == Main::ScreenFace ? static_cast<QWidget*>(screen_) : plan_;
+  const bool surveys = work_ == Work::Survey;
+  QWidget* wanted = work_ == Work::Picture ? static_cast<QWidget*>(screen_) : plan_;
+  if (surveys && wall_->isLarge()) wanted = wall_;
   if (isEmpty && !drawsInEmptyJob_) wanted = start_;
   if (main_->currentWidget() != wanted) main_->setCurrentWidget(wanted);
   // Where there is no room yet there is nothing to show beside the ways to one.
@@ -101,14 +108,29 @@ void Workspace::chooseMain() {
     beside->setVisible(wanted != start_);
 }
 
-void Workspace::setMain(Main main) {
-  wanted_ = main;
+void Workspace::setWork(Work work) {
+  work_ = work;
+  const bool surveys = work == Work::Survey;
+  if (!surveys) wall_->setLarge(false);
+  wall_->setVisible(surveys);
+  sideBox_->setVisible(!surveys);
+  bottom_->setCurrentIndex(surveys ? 1 : 0);
   chooseMain();
+  showOptions();
 }
 
-void Workspace::setBottom(Bottom bottom) {
-  bottom_->setCurrentIndex(bottom == Bottom::Measurements ? 1 : 0);
-  showOptions();
+void Workspace::showWallLarge(bool large) {
+  if (large) {
+    main_->addWidget(wall_);
+    right_->insertWidget(0, plan_);
+  } else {
+    main_->addWidget(plan_);
+    right_->insertWidget(0, wall_);
+  }
+  plan_->show();
+  wall_->show();
+  chooseMain();
+  (large ? static_cast<View&>(wall_->view()) : *plan_).setFocus();
 }
 
 void Workspace::showPlan() {
@@ -128,7 +150,7 @@ void Workspace::setOptions(const ViewOptions& options) {
 void Workspace::showOptions() {
   ViewOptions options = options_;
   options.standing = standing_->mark();
-  options.corners |= bottom_->currentIndex() == 1;  // beside the readings
+  options.corners |= work_ == Work::Survey;  // beside the readings
   for (View* view : drawings_) view->setOptions(options);
 }
 

@@ -22,19 +22,20 @@ class JobPanel;
 class PlanView;
 class ScreenFaceView;
 class StartPage;
+class WallBox;
 
 /// The linked views: what is in the job on the left, the plan large, elevations and 3D on the right, findings
-/// or readings below. An empty job shows the ways in where its plan will be.
+/// or readings below. While the room is surveyed one of its walls stands on the right as well, and may change
+/// places with the plan. An empty job shows the ways in where its plan will be.
 class Workspace : public QWidget {
   Q_OBJECT
 
  public:
   Workspace(Document& document, ToolBox& toolBox, const Catalogue& catalogue, QWidget* parent = nullptr);
 
-  enum class Main { Plan, ScreenFace };
-  void setMain(Main main);
-  enum class Bottom { Findings, Measurements };
-  void setBottom(Bottom bottom);
+  /// What is being worked on: it says which views are large, which stand beside, and what is below.
+  enum class Work { Survey, Place, Picture };
+  void setWork(Work work);
   /// Draw in an empty job: shows the plan although there is no room yet.
   void showPlan();
 
@@ -48,6 +49,7 @@ class Workspace : public QWidget {
 
  private:
   QWidget* titled(const QString& title, QWidget* view);
+  void showWallLarge(bool large);
   void chooseMain();
   void showOptions();
   void showMenu(Id thing, QPoint globalPosition);
@@ -55,6 +57,7 @@ class Workspace : public QWidget {
   Document& document_;
   JobPanel* panel_;
   PlanView* plan_;
+  WallBox* wall_;
   ElevationView* downRange_;
   ElevationView* side_;
   ScreenFaceView* screen_;
@@ -66,7 +69,8 @@ class Workspace : public QWidget {
   std::vector<View*> drawings_;
   StandingZone* standing_;
   ViewOptions options_;
-  Main wanted_ = Main::Plan;
+  QWidget* sideBox_ = nullptr;
+  Work work_ = Work::Survey;
   bool drawsInEmptyJob_ = false;
 };
 

@@ -19,7 +19,7 @@ double turnBetween(const Vec2& from, const Vec2& to) {
 
 std::optional<BeamHandles> beamHandles(ViewKind view, const Job& job) {
   const Option& option = job.option();
-  if (!option.kit.hasProjector) return std::nullopt;
+  if (!option.kit.hasProjector || view == ViewKind::Wall) return std::nullopt;
   const auto picture = pictureOf(option.kit.screen, option.kit.projector, option.placement.projector);
   if (!picture) return std::nullopt;
   const auto centre = mapped(picture->screenFromPanel, 0.5 * picture->lens.panel);
@@ -44,6 +44,8 @@ Result<Job> beamTurned(ViewKind view, Job job, const Vec2& from, const Vec2& to)
       break;
     case ViewKind::Side:
       mount.pitch += turnBetween(before, after);
+      break;
+    case ViewKind::Wall:  // has no handles
       break;
     case ViewKind::DownRange:
     case ViewKind::ScreenFace: {

@@ -15,7 +15,7 @@ struct BeamHandles {
   Vec2 centre = Vec2::Zero();        ///< of the picture, where it falls on the screen's plane
   Vec2 screenMiddle = Vec2::Zero();  ///< where the picture's centre should be
 };
-/// Nothing without a projector, or when it throws no picture on the screen's plane.
+/// Nothing without a projector, when it throws no picture on the screen's plane, and where a wall is looked at.
 std::optional<BeamHandles> beamHandles(ViewKind view, const Job& job);
 
 /// Turns the projector so that the middle of its picture goes from one point of the view to the other: yaw on

@@ -31,6 +31,8 @@ Sight sightOf(const ViewInput& input, ViewKind view);
 void drawSection(Board& board, const Sight& sight);
 void drawOpeningsBeyond(Board& board, const ViewInput& input, const Sight& sight);
 void drawFixtures(Board& board, const ViewInput& input, const Sight& sight);
+/// Where there is room near the middle of what is drawn of it.
+void drawFixtureName(Board& board, const Fixture& fixture, const Vec2& middle);
 
 // elevation_bay.cpp
 void drawBay(Board& board, const ViewInput& input, const Sight& sight);

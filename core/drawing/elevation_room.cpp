@@ -90,7 +90,9 @@ bool isSpokenOf(const ViewInput& input, Id id) {
   });
 }
 
-void drawName(Board& board, const Fixture& fixture, const Vec2& middle) {
+}  // namespace
+
+void drawFixtureName(Board& board, const Fixture& fixture, const Vec2& middle) {
   std::vector<Text> places;
   for (const double rows : {0.0, -1.0, 1.0, -2.0}) {
     const double y = middle.y() - board.mm(0.9) + rows * board.mm(3.2);
@@ -102,8 +104,6 @@ void drawName(Board& board, const Fixture& fixture, const Vec2& middle) {
   }
   board.addWhereFree(places);
 }
-
-}  // namespace
 
 void drawSection(Board& board, const Sight& sight) {
   for (const RoomStretch& stretch : sight.section) {
@@ -161,7 +161,7 @@ void drawFixtures(Board& board, const ViewInput& input, const Sight& sight) {
     }
     board.add(std::move(outline));
     if (input.options.labels) {
-      drawName(board, fixture, {(left + right) / 2, (fixture.bottom.value + fixture.top.value) / 2});
+      drawFixtureName(board, fixture, {(left + right) / 2, (fixture.bottom.value + fixture.top.value) / 2});
     }
   }
 }

@@ -9,6 +9,7 @@
 #include "drawing/room_ray.h"
 #include "drawing/thing_heights.h"
 #include "drawing/view_move.h"
+#include "drawing/wall_face.h"
 #include "job/find.h"
 #include "job/room_geometry.h"
 #include "job/thing_lookup.h"
@@ -104,7 +105,7 @@ void addLens(std::vector<LiveDimension>& dimensions, ViewKind view, const Vec3& 
   dimensions.push_back(between({lens.y(), lens.z()}, {0, lens.z()}, {side, 0}, "from the bay's middle line"));
 }
 
-std::vector<LiveDimension> inElevation(ViewKind view, const Job& job, const Thing& thing) {
+std::vector<LiveDimension> inElevation(const DrawnView& view, const Job& job, const Thing& thing) {
   std::vector<LiveDimension> dimensions;
   const auto heights = heightsOf(job, thing.id);
   if (!heights) return dimensions;
@@ -116,7 +117,7 @@ std::vector<LiveDimension> inElevation(ViewKind view, const Job& job, const Thin
   if (thing.kind == ThingKind::Projector) {
     const Vec3& lens = job.option().placement.projector.lens;
     dimensions.push_back(between({x, lens.z()}, {x, 0}, {0, 1}, "from the lens to the floor"));
-    addLens(dimensions, view, lens);
+    addLens(dimensions, view.kind, lens);
   } else {
     dimensions.push_back(between({x, heights->bottom}, {x, 0}, {0, 1}, "above the floor"));
   }
@@ -125,24 +126,38 @@ std::vector<LiveDimension> inElevation(ViewKind view, const Job& job, const Thin
   return dimensions;
 }
 
+std::vector<LiveDimension> onWall(const DrawnView& view, const Job& job, const Thing& thing) {
+  const auto heights = heightsOf(job, thing.id);
+  const auto box = faceBoxOf(job.room, view.wall, thing.id);
+  if (!heights || !box) return inElevation(view, job, thing);
+  return faceDimensions(job.room, view.wall, *box, heights->canRise);
+}
+
 }  // namespace
 
-std::vector<LiveDimension> liveDimensions(ViewKind view, const Job& job, Id id) {
+std::vector<LiveDimension> liveDimensions(const DrawnView& view, const Job& job, Id id) {
   const auto thing = findThing(job, id);
   if (!thing) return {};
-  switch (view) {
+  switch (view.kind) {
     case ViewKind::Plan:
       return onPlan(job, *thing);
     case ViewKind::DownRange:
     case ViewKind::Side:
       return inElevation(view, job, *thing);
+    case ViewKind::Wall:
+      return onWall(view, job, *thing);
     case ViewKind::ScreenFace:
       break;
   }
   return {};
 }
 
-Result<Job> withDimension(ViewKind view, Job job, Id thing, const LiveDimension& dimension, double value) {
+std::vector<LiveDimension> wallDistances(const Room& room, const Vec2& point) {
+  return toWalls(room, {point});
+}
+
+Result<Job> withDimension(const DrawnView& view, Job job, Id thing, const LiveDimension& dimension,
+                          double value) {
   return moveInView(view, std::move(job), thing, (value - dimension.value) * dimension.grow);
 }
 

@@ -22,11 +22,16 @@ struct LiveDimension {
 /// On the plan: from the thing to the walls that it faces, each measured square to the wall from the nearest
 /// point of the thing's footprint, the nearest wall first and at most one in each direction. For an opening:
 /// to the ends of its wall. In elevations: above the floor and below the ceiling, and for the lens how far it
-/// is from the screen or from the bay's middle. Empty for what is not dragged.
-std::vector<LiveDimension> liveDimensions(ViewKind view, const Job& job, Id thing);
+/// is from the screen or from the bay's middle. Where a wall is looked at: to its ends as well. Empty for what is
+/// not dragged.
+std::vector<LiveDimension> liveDimensions(const DrawnView& view, const Job& job, Id thing);
+
+/// The same from a point on the plan to the walls that it faces.
+std::vector<LiveDimension> wallDistances(const Room& room, const Vec2& point);
 
 /// The job with the thing moved so that this dimension has that value.
-Result<Job> withDimension(ViewKind view, Job job, Id thing, const LiveDimension& dimension, double value);
+Result<Job> withDimension(const DrawnView& view, Job job, Id thing, const LiveDimension& dimension,
+                          double value);
 
 /// A dimension between two points that nothing follows.
 LiveDimension dimensionBetween(const Vec2& from, const Vec2& to, std::string what);

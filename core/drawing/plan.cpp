@@ -57,7 +57,10 @@ Linework planOf(const ViewInput& input) {
     drawWallLengths(board, input);
     drawBayDimensions(board, input);
   }
-  if (options.corners) drawCorners(board, input);
+  if (options.corners) {
+    drawHeights(board, input);
+    drawCorners(board, input);
+  }
   drawPeople(board, input);
   drawCeiling(board, input);
   if (options.labels) {

@@ -9,6 +9,7 @@
 #include "drawing/marks.h"
 #include "drawing/silhouette.h"
 #include "job/find.h"
+#include "job/measurement_place.h"
 #include "job/room_geometry.h"
 #include "job/thing_lookup.h"
 #include "optics/projector_body.h"
@@ -141,8 +142,12 @@ std::optional<PlanFootprint> planFootprint(const Job& job, Id id) {
       const CeilingPart& part = *findById(job.room.ceiling, id);
       return part.region.empty() ? std::nullopt : std::optional(PlanFootprint{part.region, {}, {}});
     }
+    case ThingKind::Measurement: {
+      const Measurement& reading = *findById(job.measurements, id);
+      return isFreeHeight(job.room, reading) ? std::optional(PlanFootprint{{reading.position}, {}, {}})
+                                             : std::nullopt;
+    }
     case ThingKind::Wall:
-    case ThingKind::Measurement:
     case ThingKind::PlanScan:
     case ThingKind::RoomScan:
     case ThingKind::Original:

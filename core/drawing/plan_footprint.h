@@ -32,8 +32,8 @@ struct PlanFootprint {
 };
 
 /// The footprint of whatever a drag on the plan moves: the bay by its frame, kit, a golfer by the strike
-/// point, fixtures, bystanders, openings, ceiling parts with a region. Nothing for walls, plans, scans and
-/// measurements, and for an id that names nothing.
+/// point, fixtures, bystanders, openings, ceiling parts with a region, a ceiling height by its place. Nothing
+/// for walls, plans, scans and other measurements, and for an id that names nothing.
 std::optional<PlanFootprint> planFootprint(const Job& job, Id thing);
 
 }  // namespace baywright

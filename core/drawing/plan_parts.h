@@ -33,6 +33,10 @@ void drawStanding(Board& board, const ViewInput& input);
 // plan_corners.cpp
 void drawCorners(Board& board, const ViewInput& input);
 
+// plan_readings.cpp
+/// Ceiling heights where they were taken.
+void drawHeights(Board& board, const ViewInput& input);
+
 // plan_dimensions.cpp
 void drawWallLengths(Board& board, const ViewInput& input);
 void drawBayDimensions(Board& board, const ViewInput& input);

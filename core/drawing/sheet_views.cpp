@@ -6,6 +6,7 @@
 #include "drawing/sheet_blocks.h"
 #include "drawing/text_box.h"
 #include "drawing/text_width.h"
+#include "job/thing_lookup.h"
 
 namespace baywright::detail {
 namespace {
@@ -14,8 +15,8 @@ constexpr double kCaptionRoom = kHeadingText + 5;
 constexpr double kCaptionBaseline = 1.2;
 constexpr double kMillimetres = 1000;
 
-std::string captionOf(ViewKind kind) {
-  switch (kind) {
+std::string captionOf(const Job& job, const DrawnView& view) {
+  switch (view.kind) {
     case ViewKind::Plan:
       return "Plan";
     case ViewKind::DownRange:
@@ -24,26 +25,29 @@ std::string captionOf(ViewKind kind) {
       return "From the side";
     case ViewKind::ScreenFace:
       return "The screen";
+    case ViewKind::Wall:
+      return nameOf(job, view.wall) + " from inside";
   }
   return {};
 }
 
 }  // namespace
 
-SheetView sheetView(const SheetInput& input, ViewKind kind, double denominator, ViewDrawer& drawer) {
+SheetView sheetView(const SheetInput& input, const DrawnView& drawnView, double denominator,
+                    ViewDrawer& drawer) {
   ViewOptions options = input.request.view;
   options.metresPerMm = denominator / kMillimetres;
-  const Linework drawn = drawer.draw(kind, input.job, input.assessment, options);
+  const Linework drawn = drawer.draw(drawnView, input.job, input.assessment, options);
   const auto ink = inkExtent(drawn, options.metresPerMm).value_or(PageBox(Vec2::Zero()));
 
   SheetView view;
-  view.kind = kind;
+  view.view = drawnView;
   const double scale = 1 / options.metresPerMm;
   view.boxFromDrawing = {scale, Vec2(0, kCaptionRoom) - scale * ink.min()};
   view.marks = placed(drawn, view.boxFromDrawing);
   view.size = scale * ink.sizes() + Vec2(0, kCaptionRoom);
 
-  Text caption = textAt(Layer::Labels, {0, kCaptionBaseline}, captionOf(kind));
+  Text caption = textAt(Layer::Labels, {0, kCaptionBaseline}, captionOf(input.job, drawnView));
   caption.heightMm = kHeadingText;
   caption.bold = true;
   Text scaleNote =
@@ -59,7 +63,7 @@ SheetView sheetView(const SheetInput& input, ViewKind kind, double denominator, 
 
 std::vector<PlacedImage> underlaysOf(const Job& job, const SheetView& view, const Vec2& corner) {
   std::vector<PlacedImage> images;
-  if (view.kind != ViewKind::Plan) return images;
+  if (view.view.kind != ViewKind::Plan) return images;
   const Vec2 offset = view.boxFromDrawing.offset + corner;
   Mat3 pageFromWorld;
   pageFromWorld << view.boxFromDrawing.scale, 0, offset.x(), 0, view.boxFromDrawing.scale, offset.y(), 0, 0,

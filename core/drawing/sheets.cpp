@@ -11,6 +11,8 @@ namespace detail {
 Result<std::vector<SheetPage>> makeMeasuringSheet(const SheetInput& input);
 // plan_sheet.cpp
 Result<std::vector<SheetPage>> makePlanSheet(const SheetInput& input);
+// walls_sheet.cpp
+Result<std::vector<SheetPage>> makeWallsSheet(const SheetInput& input);
 
 }  // namespace detail
 
@@ -18,6 +20,7 @@ std::span<const SheetKind> sheetKinds() {
   static constexpr std::array kinds = {
       SheetKind{"plan", "Plan for sign-off", detail::makePlanSheet},
       SheetKind{"measuring", "Measuring list for the site", detail::makeMeasuringSheet},
+      SheetKind{"walls", "Every wall from inside", detail::makeWallsSheet},
   };
   return kinds;
 }

@@ -8,6 +8,7 @@
 #include "drawing/plan_footprint.h"
 #include "drawing/thing_heights.h"
 #include "drawing/view_move.h"
+#include "drawing/wall_face.h"
 #include "job/find.h"
 #include "job/room_geometry.h"
 #include "job/thing_lookup.h"
@@ -210,7 +211,7 @@ std::vector<SnapRule> planRules(const Job& job, Id id) {
 }
 
 /// A rule of the plan as an elevation sees it, if it says anything about the horizontal there.
-std::optional<SnapRule> seenFrom(const SnapRule& rule, ViewKind view, const Job& job) {
+std::optional<SnapRule> seenFrom(const SnapRule& rule, const DrawnView& view, const Job& job) {
   const Vec2 horizontal = horizontalOf(view, job);
   const double share = rule.normal.dot(horizontal);
   if (std::abs(std::abs(share) - 1) > kParallel || rule.low > 0 || rule.high < 0) return std::nullopt;
@@ -219,7 +220,7 @@ std::optional<SnapRule> seenFrom(const SnapRule& rule, ViewKind view, const Job&
   return onLine({rule.at / share, 0}, {0, 1}, {Segment2{{x, 0}, {x, top}}, rule.mark.what});
 }
 
-std::vector<SnapRule> elevationRules(ViewKind view, const Job& job, Id id) {
+std::vector<SnapRule> elevationRules(const DrawnView& view, const Job& job, Id id) {
   std::vector<SnapRule> rules;
   for (const SnapRule& rule : planRules(job, id)) {
     if (auto seen = seenFrom(rule, view, job)) rules.push_back(std::move(*seen));
@@ -245,12 +246,15 @@ std::vector<SnapRule> elevationRules(ViewKind view, const Job& job, Id id) {
 
 }  // namespace
 
-std::vector<SnapRule> moveRules(ViewKind view, const Job& job, Id id) {
-  switch (view) {
+std::vector<SnapRule> moveRules(const DrawnView& view, const Job& job, Id id) {
+  switch (view.kind) {
     case ViewKind::Plan:
       return planRules(job, id);
     case ViewKind::DownRange:
     case ViewKind::Side:
+      return elevationRules(view, job, id);
+    case ViewKind::Wall:
+      if (const auto box = faceBoxOf(job.room, view.wall, id)) return faceRules(job, view.wall, *box, id);
       return elevationRules(view, job, id);
     case ViewKind::ScreenFace:
       break;

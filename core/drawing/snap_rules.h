@@ -14,7 +14,7 @@ namespace baywright {
 /// frame needs there; in line with a fixture's side; its middle line on the room's, a door's or the bay's. In
 /// an elevation the same as far as it can be seen there, standing on the floor, and hanging under the
 /// ceiling. A wall falls in line with the walls that run as it does. Empty for what is not dragged.
-std::vector<SnapRule> moveRules(ViewKind view, const Job& job, Id thing);
+std::vector<SnapRule> moveRules(const DrawnView& view, const Job& job, Id thing);
 
 /// What attracts the corner where this wall starts: right angles with the walls beyond its two neighbours,
 /// and places level and upright with the corners beside it.

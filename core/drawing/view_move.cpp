@@ -4,6 +4,8 @@
 #include "drawing/thing_heights.h"
 #include "job/edit.h"
 #include "job/find.h"
+#include "job/measurement_place.h"
+#include "job/room_geometry.h"
 #include "job/thing_lookup.h"
 
 namespace baywright {
@@ -38,15 +40,22 @@ Result<Job> raise(Job job, const Thing& thing, double by) {
   }
 }
 
+bool belongsToRoom(ThingKind kind) {
+  return kind == ThingKind::Fixture || kind == ThingKind::Opening || kind == ThingKind::CeilingPart;
+}
+
 }  // namespace
 
-Vec2 horizontalOf(ViewKind view, const Job& job) {
+Vec2 horizontalOf(const DrawnView& view, const Job& job) {
   const BayPose& bay = job.option().placement.bay;
-  switch (view) {
+  switch (view.kind) {
     case ViewKind::DownRange:
       return bay.right();
     case ViewKind::Side:
       return bay.down();
+    case ViewKind::Wall:
+      if (const auto wall = wallLine(job.room, view.wall)) return -wall->along;
+      break;
     case ViewKind::Plan:
     case ViewKind::ScreenFace:
       break;
@@ -61,6 +70,7 @@ Vec2 viewShift(ViewKind view, const BayPose& from, const BayPose& to) {
       return {moved.y(), 0};
     case ViewKind::Side:
       return {moved.x(), 0};
+    case ViewKind::Wall:
     case ViewKind::Plan:
     case ViewKind::ScreenFace:
       break;
@@ -68,28 +78,30 @@ Vec2 viewShift(ViewKind view, const BayPose& from, const BayPose& to) {
   return Vec2::Zero();
 }
 
-bool canMoveIn(ViewKind view, const Job& job, Id id) {
+bool canMoveIn(const DrawnView& view, const Job& job, Id id) {
   const auto thing = findThing(job, id);
-  if (!thing || view == ViewKind::ScreenFace) return false;
+  if (!thing || view.kind == ViewKind::ScreenFace) return false;
+  if (view.kind == ViewKind::Wall && !belongsToRoom(thing->kind)) return false;
   switch (thing->kind) {
-    case ThingKind::Wall:
     case ThingKind::Measurement:
+      return view.kind == ViewKind::Plan && isFreeHeight(job.room, *findById(job.measurements, id));
+    case ThingKind::Wall:
     case ThingKind::RoomScan:
     case ThingKind::Original:
       return false;
     case ThingKind::PlanScan:
-      return view == ViewKind::Plan && !findById(job.planScans, id)->locked;
+      return view.kind == ViewKind::Plan && !findById(job.planScans, id)->locked;
     case ThingKind::CeilingPart:
-      return view != ViewKind::Plan;
+      return view.kind != ViewKind::Plan;
     default:
       return true;
   }
 }
 
-Result<Job> moveInView(ViewKind view, Job job, Id id, const Vec2& by) {
+Result<Job> moveInView(const DrawnView& view, Job job, Id id, const Vec2& by) {
   const auto thing = findThing(job, id);
   if (!thing) return fail("The thing is not in this job any more.");
-  if (view == ViewKind::Plan) return translate(std::move(job), id, by);
+  if (view.kind == ViewKind::Plan) return translate(std::move(job), id, by);
   if (!canMoveIn(view, job, id))
     return fail(thing->name + " cannot be moved here.", {}, "Move it on the plan.");
   const bool staysOverThePlan = thing->kind == ThingKind::CeilingPart || by.x() == 0;

@@ -35,25 +35,38 @@ struct ViewOptions {
                            ///< not clear
 };
 
-enum class ViewKind { Plan, DownRange, Side, ScreenFace };
+enum class ViewKind { Plan, DownRange, Side, ScreenFace, Wall };
+
+/// Which view is drawn: a kind, and for ViewKind::Wall the wall that is looked at. A kind alone converts.
+struct DrawnView {
+  ViewKind kind = ViewKind::Plan;
+  Id wall;
+
+  DrawnView(ViewKind viewKind, Id lookedAt = {}) : kind(viewKind), wall(lookedAt) {}
+  bool operator==(const DrawnView&) const = default;
+};
 
 /// A point of the world in the drawing coordinates of a view, metres.
 ///   Plan       (x, y) of the world
 ///   DownRange  (r, u) of the bay: as the golfer looks at the screen
 ///   Side       (d, u) of the bay: from the bay's right-hand side, with down-range to the right; the screen
-///   stands at d = 0 ScreenFace (s, t) of the screen
-Vec2 viewFromWorld(ViewKind view, const Job& job, const Vec3& world);
+///              stands at d = 0
+///   ScreenFace (s, t) of the screen
+///   Wall       (x, z): from inside the room, x to the right from the wall's end to its start, z up; zero
+///              where there is no such wall
+Vec2 viewFromWorld(const DrawnView& view, const Job& job, const Vec3& world);
 
 /// All linework of one view, in drawing order within each layer. Pure: the same job and assessment give the
 /// same linework.
-Linework viewLinework(ViewKind view, const Job& job, const Assessment& assessment,
+Linework viewLinework(const DrawnView& view, const Job& job, const Assessment& assessment,
                       const ViewOptions& options);
 
 /// viewLinework() for job after job, as while something is dragged: keeps the outlines of swings that did not
 /// change. It never gives another answer. One thread at a time.
 class ViewDrawer {
  public:
-  Linework draw(ViewKind view, const Job& job, const Assessment& assessment, const ViewOptions& options);
+  Linework draw(const DrawnView& view, const Job& job, const Assessment& assessment,
+                const ViewOptions& options);
 
  private:
   SwingOutlines outlines_;

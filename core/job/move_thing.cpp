@@ -7,6 +7,7 @@
 #include "job/edit_people.h"
 #include "job/edit_room.h"
 #include "job/edit_thing.h"
+#include "job/measurement_place.h"
 #include "job/room_geometry.h"
 #include "job/thing_lookup.h"
 
@@ -113,6 +114,10 @@ Result<Job> translate(Job job, Id id, const Vec2& by) {
     case ThingKind::PlanScan:
       return movePlan(std::move(job), *thing, translation(by));
     case ThingKind::Measurement:
+      if (Measurement& reading = *findById(job.measurements, id); isFreeHeight(job.room, reading)) {
+        reading.position += by;
+        return validated(std::move(job));
+      }
       return detail::cannot(*thing, "moved", "Its place follows from the corners that it names.");
     case ThingKind::RoomScan:
       return detail::cannot(*thing, "moved", "Import it again at another place.");

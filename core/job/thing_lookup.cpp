@@ -8,6 +8,7 @@
 #include "geometry/mesh.h"
 #include "job/edit_fixtures.h"
 #include "job/find.h"
+#include "job/measurement_place.h"
 #include "job/room_geometry.h"
 
 namespace baywright {
@@ -118,7 +119,7 @@ class Lister {
     startCounting();
     for (const Measurement& measurement : job_.measurements)
       add(ThingKind::Measurement, measurement, measurement.note, {},
-          measurement.kind == MeasurementKind::CeilingHeight ? std::optional(measurement.position)
+          measurement.kind == MeasurementKind::CeilingHeight ? std::optional(placeOf(job_.room, measurement))
                                                              : std::nullopt);
     startCounting();
     for (const PlanScan& scan : job_.planScans) {

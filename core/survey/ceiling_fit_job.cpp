@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "survey/ceiling_fit_job.h"
 
-#include "job/find.h"
+#include "job/measurement_place.h"
 #include "job/room_geometry.h"
 #include "job/validate.h"
 
@@ -11,8 +11,7 @@ std::vector<CeilingReading> ceilingReadings(const Room& room, std::span<const Me
   std::vector<CeilingReading> heights;
   for (const Measurement& reading : readings) {
     if (reading.kind != MeasurementKind::CeilingHeight || !reading.used) continue;
-    const Wall* corner = findById(room.walls, reading.at);
-    heights.push_back({reading.id, corner ? corner->start : reading.position, reading.value, reading.how});
+    heights.push_back({reading.id, placeOf(room, reading), reading.value, reading.how});
   }
   return heights;
 }

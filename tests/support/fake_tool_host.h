@@ -12,7 +12,7 @@ namespace baywright::testing {
 /// centimetre and the drawing's origin lies at pixel (0, 0).
 class FakeToolHost : public ToolHost {
  public:
-  explicit FakeToolHost(Job job, ViewKind kind = ViewKind::Plan) : kind_(kind) {
+  explicit FakeToolHost(Job job, const DrawnView& view = ViewKind::Plan) : view_(view) {
     document_.startWith(std::move(job));
   }
 
@@ -64,9 +64,9 @@ class FakeToolHost : public ToolHost {
 
   // ToolHost
   Document& document() const override { return document_; }
-  ViewKind kind() const override { return kind_; }
+  const DrawnView& view() const override { return view_; }
   const Linework& linework() const override {
-    linework_ = viewLinework(kind_, document_.job(), document_.assessment(), {});
+    linework_ = viewLinework(view_, document_.job(), document_.assessment(), {});
     return linework_;
   }
   HitReach reach() const override { return {8 * kMetresPerPixel, 4 * kMetresPerPixel}; }
@@ -82,7 +82,7 @@ class FakeToolHost : public ToolHost {
 
  private:
   mutable Document document_;
-  ViewKind kind_;
+  DrawnView view_;
   mutable Linework linework_;
 };
 

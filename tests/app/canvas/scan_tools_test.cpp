@@ -123,6 +123,22 @@ TEST(ScanStraightenTool, MakesARectangleOfFourPoints) {
   EXPECT_EQ(host.doneCount, 1);
 }
 
+TEST(ScanStraightenTool, SnapsToTheEndsOfLinesUnlessHeldOff) {
+  FakeToolHost host(withScan());
+  host.scanTraces.ends = {{120, 700}, {880, 660}};
+  ScanStraightenTool tool;
+  const Vec2 beside = seen(host.job(), {803, 148});
+  host.click(tool, seen(host.job(), {124, 703}));
+  host.click(tool, seen(host.job(), {877, 657}));
+  host.click(tool, beside, Qt::ControlModifier);
+  host.click(tool, seen(host.job(), {200, 180}));
+  const auto fields = tool.fields(host);
+  ASSERT_EQ(fields.size(), 2u);
+  EXPECT_TRUE(fields[0].from.isApprox(seen(host.job(), {120, 700}), 1e-12));
+  EXPECT_TRUE(fields[0].to.isApprox(seen(host.job(), {880, 660}), 1e-12));
+  EXPECT_EQ(fields[1].to, beside);
+}
+
 TEST(ScanStraightenTool, AsksForTheOtherLengthWhenOneIsMissing) {
   FakeToolHost host(withScan());
   ScanStraightenTool tool;

@@ -35,11 +35,13 @@ TEST(Tools, HaveNamesHelpAndKeysOfTheirOwn) {
 
 TEST(Tools, LeaveNoTraceWhenTheyAreTakenPressedAndGivenUp) {
   for (const ToolRow& row : tools()) {
-    for (const ViewKind view : {ViewKind::Plan, ViewKind::DownRange, ViewKind::Side, ViewKind::ScreenFace}) {
+    for (const ViewKind view :
+         {ViewKind::Plan, ViewKind::DownRange, ViewKind::Side, ViewKind::ScreenFace, ViewKind::Wall}) {
       if (!row.worksIn(view)) continue;
-      FakeToolHost host(garage(8, 6).withBox("Box", {2, 2}, 1, 1, 0, 1).job(), view);
+      const Job room = garage(8, 6).withBox("Box", {2, 2}, 1, 1, 0, 1).job();
+      FakeToolHost host(room, {view, idNamed(room, "Wall A")});
       const Job before = host.job();
-      const auto tool = row.make();
+      const auto tool = row.make(view);
       EXPECT_FALSE(tool->status(host).isEmpty()) << row.name;
       host.hold(*tool, {3.1, 2.9}, {3.3, 3.1});
       if (host.job() != before) continue;  // tools that place by the press alone

@@ -5,6 +5,7 @@
 
 #include <QAbstractButton>
 #include <QAction>
+#include <QComboBox>
 #include <QContextMenuEvent>
 #include <QDropEvent>
 #include <QMenu>
@@ -13,6 +14,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
+#include <QToolButton>
 #include <QUrl>
 
 #include "canvas/plan_view.h"
@@ -22,6 +24,7 @@
 #include "panels/message_strip.h"
 #include "support/job_builder.h"
 #include "window/actions.h"
+#include "window/wall_box.h"
 #include "window/workspace.h"
 
 namespace baywright {
@@ -53,6 +56,49 @@ TEST(MainWindow, ShowsTheStageThatIsChosen) {
     EXPECT_EQ(window.stage(), row.stage);
     EXPECT_TRUE(
         window.findChild<QAction*>(QStringLiteral("stage") + QString::fromLatin1(row.name))->isChecked());
+  }
+}
+
+TEST(MainWindow, ShowsAWallBesideThePlanOrInItsPlaceWhileTheRoomIsSurveyed) {
+  MainWindow window({});
+  window.document().startWith(testing::garage(7, 6).withWindow("C", 2, 1, 0.9, 1.2).job());
+  window.resize(1400, 900);
+  window.show();
+  auto* wall = window.findChild<WallBox*>();
+  ASSERT_TRUE(wall);
+  auto& plan = window.findChild<Workspace*>()->plan();
+  EXPECT_TRUE(wall->isVisible());
+  const QSize small = wall->view().size();
+  auto* choice = wall->findChild<QComboBox*>(QStringLiteral("wallChoice"));
+  EXPECT_EQ(choice->count(), 4);
+  window.document().selection().select(testing::idNamed(window.document().job(), "Window"));
+  EXPECT_EQ(choice->currentIndex(), 2);
+
+  wall->findChild<QToolButton*>(QStringLiteral("wallLarge"))->click();
+  QTest::qWait(1);
+  EXPECT_GT(wall->view().width(), small.width());
+  EXPECT_TRUE(plan.isVisible());
+  window.showStage(Stage::Place);
+  EXPECT_FALSE(wall->isVisible());
+  EXPECT_TRUE(plan.isVisible());
+  window.showStage(Stage::Survey);
+  QTest::qWait(1);
+  EXPECT_TRUE(wall->isVisible());
+  EXPECT_GT(plan.width(), wall->view().width());
+}
+
+TEST(MainWindow, OffersUsualSizesOnTheToolsThatPlace) {
+  MainWindow window({});
+  window.document().startWith(smallJob());
+  for (const ToolKind kind : {ToolKind::Opening, ToolKind::FixtureBox, ToolKind::FixtureCylinder}) {
+    auto* menu = window.findChild<QMenu*>(QStringLiteral("usual%1").arg(static_cast<int>(kind)));
+    ASSERT_TRUE(menu);
+    QAction* last = menu->actions().last();
+    last->trigger();
+    EXPECT_EQ(window.toolBox().current(), kind);
+    const ToolSettings& settings = window.toolBox().settings();
+    EXPECT_EQ(last->text().toStdString(),
+              kind == ToolKind::Opening ? settings.opening.name : settings.fixture.name);
   }
 }
 

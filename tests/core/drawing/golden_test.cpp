@@ -18,13 +18,17 @@ using namespace baywright::testing;
 void compare(const std::string& name, const Job& job) {
   const Assessment assessment = handMadeAssessment(job);
   ViewOptions options;
-  const auto view = [&](ViewKind kind) {
-    return LineworkText::of(viewLinework(kind, job, assessment, options));
+  const auto view = [&](const DrawnView& drawn) {
+    return LineworkText::of(viewLinework(drawn, job, assessment, options));
   };
   expectGolden("linework/" + name + "_plan.txt", view(ViewKind::Plan));
   expectGolden("linework/" + name + "_down_range.txt", view(ViewKind::DownRange));
   expectGolden("linework/" + name + "_side.txt", view(ViewKind::Side));
   expectGolden("linework/" + name + "_screen.txt", view(ViewKind::ScreenFace));
+  std::string walls;
+  for (const Wall& wall : job.room.walls)
+    walls += "=== " + wall.name + "\n" + view({ViewKind::Wall, wall.id});
+  expectGolden("linework/" + name + "_walls.txt", walls);
   const auto pages = makeSheet("plan", job, assessment, {});
   ASSERT_TRUE(pages) << pages.error().sentence();
   std::string sheet;

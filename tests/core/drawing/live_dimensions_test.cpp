@@ -33,6 +33,17 @@ TEST(LiveDimensions, MeasureTheFrameSquareToEachWallItFaces) {
   EXPECT_NEAR(a.to.y(), 0, 1e-12);
 }
 
+TEST(LiveDimensions, MeasureFromAPointToTheWallsItFaces) {
+  const Job job = garage(10, 8).job();
+  const auto distances = wallDistances(job.room, {3, 2});
+  ASSERT_EQ(distances.size(), 4u);
+  EXPECT_EQ(distances[0].what, "to wall A");
+  EXPECT_NEAR(distances[0].value, 2, 1e-12);
+  EXPECT_EQ(distances[1].what, "to wall D");
+  EXPECT_NEAR(distances[1].value, 3, 1e-12);
+  EXPECT_TRUE(distances[1].from.isApprox(Vec2(3, 2), 1e-12));
+}
+
 TEST(LiveDimensions, LandWhereTheyAreTyped) {
   const Job job = garage(10, 8).withFrame(3, 2.5).bayAt(7, 4.5, 0.4).job();
   const Id frame = job.option().kit.frame.id;

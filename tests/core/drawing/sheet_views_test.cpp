@@ -46,9 +46,9 @@ TEST(Underlays, LieUnderThePlanOnly) {
   scan.scaled = true;
   job.planScans = {scan};
   SheetView view;
-  view.kind = ViewKind::Side;
+  view.view = ViewKind::Side;
   EXPECT_TRUE(underlaysOf(job, view, {0, 0}).empty());
-  view.kind = ViewKind::Plan;
+  view.view = ViewKind::Plan;
   EXPECT_EQ(underlaysOf(job, view, {0, 0}).size(), 1u);
 }
 

@@ -3,9 +3,12 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "clearance/assess.h"
 #include "drawn_job.h"
 #include "support/linework_text.h"
+#include "units/length_text.h"
 
 namespace baywright {
 namespace {
@@ -55,6 +58,29 @@ TEST(Views, LeaveAScannedPlanFreeUntilItsRoomIsDrawn) {
   job.planScans.emplace_back();
   EXPECT_TRUE(drawn(ViewKind::Plan, job).paths.empty());
   EXPECT_FALSE(drawn(ViewKind::Side, job).paths.empty());
+}
+
+TEST(Views, ShowCeilingHeightsWhereTheyWereTakenBesideTheCorners) {
+  Job job = smallGarage();
+  Measurement reading;
+  reading.id = job.takeId();
+  reading.kind = MeasurementKind::CeilingHeight;
+  reading.position = {1.5, 2};
+  reading.value = 2.5;
+  job.measurements.push_back(reading);
+  const auto marks = [&](const Linework& linework) {
+    return std::count_if(linework.paths.begin(), linework.paths.end(),
+                         [&](const Path& path) { return path.id == reading.id; });
+  };
+  EXPECT_EQ(marks(drawn(ViewKind::Plan, job)), 0);
+  ViewOptions options;
+  options.corners = true;
+  const Linework plan = drawn(ViewKind::Plan, job, options);
+  EXPECT_EQ(marks(plan), 1);
+  const auto text = std::find_if(plan.texts.begin(), plan.texts.end(),
+                                 [&](const Text& each) { return each.id == reading.id; });
+  ASSERT_NE(text, plan.texts.end());
+  EXPECT_NE(text->text.find(formatLength(2.5, job.units)), std::string::npos);
 }
 
 TEST(Views, HoldOnlyFiniteNumbers) {

@@ -89,6 +89,21 @@ TEST(Translate, RefusesWhatStaysWhereItIs) {
   EXPECT_FALSE(translate(scanned, newestId(scanned), {1, 0}));
 }
 
+TEST(Translate, MovesACeilingHeightUnlessACornerPlacesIt) {
+  Measurement height;
+  height.kind = MeasurementKind::CeilingHeight;
+  height.position = {2, 1};
+  height.value = 2.4;
+  Job job = *addMeasurement(furnished(), height);
+  const Id id = newestId(job);
+  const auto after = translate(job, id, {0.5, 0.25});
+  ASSERT_TRUE(after) << after.error().sentence();
+  EXPECT_EQ(placeOf(*after, id), Vec2(2.5, 1.25));
+  job.measurements.back().at = idNamed(job, "Wall B");
+  EXPECT_EQ(placeOf(job, id), findById(job.room.walls, job.measurements.back().at)->start);
+  EXPECT_FALSE(translate(job, id, {0.5, 0.25}));
+}
+
 TEST(Translate, NeverLeavesAJobThatIsNotValid) {
   for (std::uint64_t seed = 0; seed < 40; ++seed) {
     const Job job = testing::randomJob(seed);
