@@ -62,8 +62,9 @@ void drawCeilingCut(Board& board, const RoomStretch& stretch) {
     const double left = i == 0 ? stretch.left.xOuter : part.from;
     const double right = i + 1 == stretch.ceiling.size() ? stretch.right.xOuter : part.to;
     const Vec2 up(0, kSlab);
-    const Vec2 a(left, part.heightFrom);
-    const Vec2 b(right, part.heightTo);
+    const double rise = (part.heightTo - part.heightFrom) / (part.to - part.from);
+    const Vec2 a(left, part.heightFrom + rise * (left - part.from));
+    const Vec2 b(right, part.heightTo + rise * (right - part.to));
     std::vector<Ring> slabs{{a, b, b + up, a + up}};
     std::vector<std::vector<Vec2>> edges{{{part.from, part.heightFrom}, {part.to, part.heightTo}}};
     if (i + 1 < stretch.ceiling.size()) {
