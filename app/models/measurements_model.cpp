@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "models/measurements_model.h"
 
+#include <QFont>
 #include <algorithm>
 
 #include "job/edit.h"
@@ -27,6 +28,11 @@ bool isOfTheFloor(const Measurement& reading) {
 }
 
 }  // namespace
+
+bool isChecked(const AdjustedReading& reading) {
+  constexpr double kHardly = 0.01;  // a hundredth of the error
+  return reading.redundancy >= kHardly;
+}
 
 QStringList instrumentWords() {
   return {MeasurementsModel::tr("tape"), MeasurementsModel::tr("laser"), MeasurementsModel::tr("drawing"),
@@ -58,6 +64,7 @@ void MeasurementsModel::fitAgain() {
   adjustedWalls_ = job.room.walls;
   adjustedUnits_ = job.units;
   adjustment_.reset();
+  suspicions_.reset();
   ceiling_.reset();
   if (std::ranges::any_of(job.measurements, isOfTheFloor)) adjustment_ = adjust(job.room, job.measurements);
   const Room room = adjustment_ && *adjustment_ ? adjustedRoom(job.room, **adjustment_) : job.room;
@@ -164,6 +171,25 @@ const AdjustedReading* MeasurementsModel::adjusted(Id reading) const {
   return nullptr;
 }
 
+const std::vector<Suspicion>& MeasurementsModel::suspicions() const {
+  if (suspicions_) return *suspicions_;
+  suspicions_.emplace();
+  const Job& job = document_.job();
+  if (!adjustment_ || !*adjustment_) return *suspicions_;
+  if (const Result<SurveyNetwork> network = networkOf(job.room.walls, job.measurements))
+    suspicions_ = testForBlunders(*network, **adjustment_, job.units).suspicions;
+  return *suspicions_;
+}
+
+const SuspectReading* MeasurementsModel::suspect(Id reading) const {
+  if (!reading) return nullptr;
+  for (const Suspicion& suspicion : suspicions()) {
+    for (const SuspectReading& one : suspicion.suspects)
+      if (one.reading == reading) return &one;
+  }
+  return nullptr;
+}
+
 const FigureResidual* MeasurementsModel::ceilingResidual(Id reading) const {
   if (!reading || !ceiling_) return nullptr;
   for (std::size_t i = 0; i < heights_.size(); ++i) {
@@ -260,15 +286,29 @@ QVariant MeasurementsModel::data(const QModelIndex& index, int role) const {
   if (role == Qt::EditRole) return text(m, column);
   if (role == Qt::TextAlignmentRole && (column == Read || column == OffBy))
     return QVariant(Qt::AlignRight | Qt::AlignVCenter);
+  if (role == Qt::FontRole && column != What &&
+      (suspect(m.id) || (ceiling_ && m.id && m.id == ceiling_->suspect))) {
+    QFont bold;
+    bold.setBold(true);
+    return bold;
+  }
   if (role == Qt::ToolTipRole && column == What && m.id) return tr("Ticked: used. Not ticked: set aside.");
   if (role != Qt::DisplayRole) return {};
-  if (column == Remark && m.note.empty()) {
-    if (!m.id) return tr("not read yet");
-    if (!m.used) return tr("set aside");
-    const AdjustedReading* fit = adjusted(m.id);
-    if (fit && fit->redundancy < 0.01) return tr("nothing checks it");
+  return column == Remark && m.note.empty() ? remarkOn(m) : text(m, column);
+}
+
+QString MeasurementsModel::remarkOn(const Measurement& m) const {
+  if (!m.id) return tr("not read yet");
+  if (!m.used) return tr("set aside");
+  if (const SuspectReading* wrong = suspect(m.id)) {
+    const UnitSystem& units = document_.job().units;
+    const std::string probable = wrong->isAngle ? formatAngle(wrong->probable.value, units)
+                                                : formatLength(wrong->probable.value, units);
+    return tr("may be wrong: probably %1").arg(QString::fromStdString(probable));
   }
-  return text(m, column);
+  if (ceiling_ && m.id == ceiling_->suspect) return tr("may be wrong");
+  const AdjustedReading* fit = adjusted(m.id);
+  return fit && !isChecked(*fit) ? tr("nothing checks it") : QString();
 }
 
 bool MeasurementsModel::setValue(Measurement m, const QString& typed) {

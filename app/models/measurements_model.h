@@ -7,6 +7,7 @@
 
 #include "editing/document.h"
 #include "survey/adjustment.h"
+#include "survey/blunder_test.h"
 #include "survey/ceiling_fit.h"
 
 namespace baywright {
@@ -35,6 +36,8 @@ class MeasurementsModel : public QAbstractTableModel {
   QModelIndex indexOf(Id reading) const;
   /// Nothing while there are no readings of the floor.
   const std::optional<Result<SurveyAdjustment>>& adjustment() const { return adjustment_; }
+  /// Readings of the floor that do not fit the others, the likeliest blunder first.
+  const std::vector<Suspicion>& suspicions() const;
   /// Through the ceiling heights over the walls as adjusted; nothing while there are none.
   const std::optional<CeilingFit>& ceiling() const { return ceiling_; }
 
@@ -60,8 +63,10 @@ class MeasurementsModel : public QAbstractTableModel {
   const Measurement& row(const QModelIndex& index) const;
   const AdjustedReading* adjusted(Id reading) const;
   const FigureResidual* ceilingResidual(Id reading) const;
+  const SuspectReading* suspect(Id reading) const;
   void fitAgain();
   QVariant text(const Measurement& reading, int column) const;
+  QString remarkOn(const Measurement& reading) const;
   QString valueText(const Measurement& reading) const;
   QString nameOf(const Measurement& reading) const;
   QString letterOf(Id corner) const;
@@ -74,9 +79,14 @@ class MeasurementsModel : public QAbstractTableModel {
   std::vector<Measurement> adjustedReadings_;
   UnitSystem adjustedUnits_;
   std::optional<Result<SurveyAdjustment>> adjustment_;
+  /// Tested when first asked for: a wall that is dragged in another stage need not wait for this.
+  mutable std::optional<std::vector<Suspicion>> suspicions_;
   std::optional<CeilingFit> ceiling_;
   std::vector<CeilingReading> heights_;  ///< in the order of ceiling_->residuals
 };
+
+/// An error of this reading would show, at least in part.
+bool isChecked(const AdjustedReading& reading);
 
 /// "tape", "laser", ... in the order of Instrument.
 QStringList instrumentWords();

@@ -23,6 +23,11 @@ std::string megapixels(QSize size) {
   return QString::number(std::round(double(size.width()) * size.height() / 1e6), 'f', 0).toStdString();
 }
 
+/// Rounded down: rounded up, the reader would take it for less than half and decode the whole.
+QSize shrunk(QSize size, int by) {
+  return {size.width() / by, size.height() / by};
+}
+
 tl::unexpected<Problem> tooLarge(const Blob& file, QSize size) {
   return fail("The picture has " + std::to_string(size.width()) + " x " + std::to_string(size.height()) +
                   " pixels (" + megapixels(size) + " megapixels); up to 150 megapixels can be used.",
@@ -129,8 +134,11 @@ Result<PlanFileInfo> inspectPlan(const Blob& file) {
   }
   info.pixels = reader.size();
   if (!info.pixels.isValid()) return fail("The picture does not say how large it is.", file.fileName);
-  if (double(info.pixels.width()) * info.pixels.height() > kLargestPlanPixels)
+  const double pixels = double(info.pixels.width()) * info.pixels.height();
+  if (pixels > (reader.format() == "jpeg" ? kLargestShrunkPixels : kLargestPlanPixels))
     return tooLarge(file, info.pixels);
+  if (pixels > kLargestPlanPixels) info.shrunkBy = 2;
+  info.pixels = shrunk(info.pixels, info.shrunkBy);
   if (reader.transformation() & QImageIOHandler::TransformationRotate90) info.pixels.transpose();
   return info;
 }
@@ -156,6 +164,7 @@ Result<QImage> decodePlan(const PlanScan& scan) {
   buffer.open(QIODevice::ReadOnly);
   QImageReader reader(&buffer);
   reader.setAutoTransform(true);
+  if (info->shrunkBy > 1) reader.setScaledSize(shrunk(reader.size(), info->shrunkBy));
   QImage image = reader.read();
   if (image.isNull()) {
     return fail("The picture is damaged or cut short: " + reader.errorString().toStdString() + ".",

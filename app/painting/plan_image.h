@@ -14,7 +14,8 @@ namespace baywright {
 
 /// What is known of a plan's file before any of it is decoded.
 struct PlanFileInfo {
-  QSize pixels;  ///< of a picture, upright; of a PDF's first page at kPdfDotsPerMetre
+  QSize pixels;      ///< of a picture, upright, as decoded; of a PDF's first page at kPdfDotsPerMetre
+  int shrunkBy = 1;  ///< pixels of the file along each side that become one: 2 where it is very large
   int pages = 1;
   bool isPdf = false;
 };
@@ -23,8 +24,10 @@ struct PlanFileInfo {
 inline constexpr double kPdfDotsPerMetre = 200 / 0.0254;
 
 /// The largest picture that is decoded, and the longest side of a PDF page in pixels. Beyond it memory runs
-/// out on the laptops this is made for: four bytes a pixel, twice.
+/// out on the laptops this is made for: four bytes a pixel, twice. A JPEG, as phones take them, may be as
+/// large as kLargestShrunkPixels: it is decoded at half its size, without ever being whole in memory.
 inline constexpr double kLargestPlanPixels = 150e6;
+inline constexpr double kLargestShrunkPixels = 4 * kLargestPlanPixels;
 inline constexpr int kLongestPdfSide = 6000;
 
 /// PNG, JPEG, TIFF (and what else Qt reads) or PDF. Told with a sentence: not a picture, too many pixels

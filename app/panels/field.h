@@ -52,6 +52,7 @@ std::vector<Field> fieldsOf(const Job& job, Id id);
 std::vector<Field> roomFields(const Job& job, const Thing& thing);
 std::vector<Field> peopleFields(const Job& job, const Thing& thing);
 std::vector<Field> kitFields(const Job& job, const Thing& thing);
+std::vector<Field> readingFields(const Job& job, const Thing& thing);
 std::vector<Field> scanFields(const Job& job, const Thing& thing);
 
 // Of the job itself.

@@ -28,7 +28,7 @@ std::vector<Field> fieldsOf(const Job& job, Id id) {
     case ThingKind::Original:
       return scanFields(job, *thing);
     case ThingKind::Measurement:
-      break;
+      return readingFields(job, *thing);
   }
   return {};
 }

@@ -11,6 +11,7 @@
 #include <QStyledItemDelegate>
 #include <QTableView>
 
+#include "job/find.h"
 #include "panels/readings_worth.h"
 #include "survey/ceiling_fit_job.h"
 #include "units/length_text.h"
@@ -81,13 +82,14 @@ void MeasurementsPanel::makeTable() {
   table_->setSelectionMode(QAbstractItemView::SingleSelection);
   table_->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::DoubleClicked |
                           QAbstractItemView::EditKeyPressed | QAbstractItemView::SelectedClicked);
+  table_->setTabKeyNavigation(false);  // Tab leaves the table, for those who have no mouse
   table_->verticalHeader()->hide();
   table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
   table_->horizontalHeader()->setStretchLastSection(true);
   table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   table_->horizontalHeader()->setHighlightSections(false);
   const int letter = fontMetrics().averageCharWidth();
-  table_->setColumnWidth(MeasurementsModel::What, 26 * letter);
+  table_->setColumnWidth(MeasurementsModel::What, 34 * letter);
   table_->setColumnWidth(MeasurementsModel::Read, 16 * letter);
   table_->setColumnWidth(MeasurementsModel::By, 14 * letter);
   table_->setColumnWidth(MeasurementsModel::OffBy, 14 * letter);
@@ -98,7 +100,14 @@ void MeasurementsPanel::makeTable() {
             QMetaObject::invokeMethod(this, &MeasurementsPanel::goToNextOpen, Qt::QueuedConnection);
           });
   connect(table_->selectionModel(), &QItemSelectionModel::currentChanged, this,
-          [this](const QModelIndex& index) { remove_->setEnabled(index.isValid()); });
+          [this](const QModelIndex& index) {
+            remove_->setEnabled(index.isValid());
+            selectCurrent();
+          });
+  connect(&document_.selection(), &Selection::selectedChanged, this, [this] {
+    const QModelIndex index = model_.indexOf(document_.selection().selected());
+    if (index.isValid() && index.row() != table_->currentIndex().row()) table_->setCurrentIndex(index);
+  });
   auto* erase = new QShortcut(QKeySequence::Delete, table_, nullptr, nullptr, Qt::WidgetShortcut);
   connect(erase, &QShortcut::activated, this, &MeasurementsPanel::removeCurrent);
 }
@@ -140,9 +149,12 @@ QWidget* MeasurementsPanel::makeBar() {
   auto* bar = new QWidget;
   auto* row = new QHBoxLayout(bar);
   row->setContentsMargins(6, 2, 6, 2);
-  row->addWidget(new QLabel(tr("Readings by")));
-  for (QWidget* widget :
-       std::initializer_list<QWidget*>{instrument_, walls_, kind_, first_, to_, second_, x_, y_, add_})
+  auto* by = new QLabel(tr("Readings &by"));
+  by->setBuddy(instrument_);
+  auto* orOne = new QLabel(tr("&or"));
+  orOne->setBuddy(kind_);
+  for (QWidget* widget : std::initializer_list<QWidget*>{by, instrument_, walls_, orOne, kind_, first_, to_,
+                                                         second_, x_, y_, add_})
     row->addWidget(widget);
   row->addStretch(1);
   row->addWidget(remove_);
@@ -277,6 +289,14 @@ void MeasurementsPanel::goToNextOpen() {
     return;
   }
   table_->setFocus();
+  selectCurrent();  // it had no figure when the cursor came to it
+}
+
+void MeasurementsPanel::selectCurrent() {
+  Selection& selection = document_.selection();
+  const Id reading = model_.idOf(table_->currentIndex());
+  const bool isOther = findById(document_.job().measurements, selection.selected());
+  if (reading || isOther) selection.select(reading);
 }
 
 void MeasurementsPanel::removeCurrent() {

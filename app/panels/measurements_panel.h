@@ -41,6 +41,7 @@ class MeasurementsPanel : public QWidget {
   void showFieldsInUse();
   void addWalls();
   void addOne();
+  void selectCurrent();
   void removeCurrent();
   void goToNextOpen();
   void adjustRoom();

@@ -8,20 +8,26 @@ class QLabel;
 
 namespace baywright {
 
-/// A sentence across the top of the window that does not stop the work: it goes after a while or when it is
-/// closed.
+/// A sentence at the top of a widget that does not stop the work: it lies over what is there, so that nothing
+/// moves under the pointer, and goes after a while or when it is closed.
 class MessageStrip : public QFrame {
   Q_OBJECT
 
  public:
-  explicit MessageStrip(QWidget* parent = nullptr);
+  /// Of the widget that it lies over.
+  explicit MessageStrip(QWidget* under);
 
   QString text() const;
 
  public Q_SLOTS:
   void say(const QString& sentence);
 
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
  private:
+  void place();
+
   QLabel* label_;
   QTimer timer_;
 };

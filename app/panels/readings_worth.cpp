@@ -6,11 +6,11 @@
 #include <QListWidget>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <cmath>
 
 #include "painting/theme.h"
 #include "survey/advice.h"
-#include "survey/blunder_test.h"
 #include "survey/survey_check.h"
 #include "units/angle_text.h"
 #include "units/length_text.h"
@@ -88,7 +88,8 @@ void ReadingsWorth::refresh(Instrument next) {
   if (document_.job().room.walls.empty()) return;
   for (const SurveyRemark& remark : checkSurvey(document_.job())) {
     const QString sentence = QString::fromStdString(remark.sentence);
-    if (sentence == suspicion_->text()) continue;  // stands above already
+    const bool isAbove = sentence == suspicion_->text() || advice_->text().contains(sentence);
+    if (isAbove) continue;
     remarks_->addItem(symbolOf(remark.kind) + QStringLiteral("  ") + sentence);
   }
 }
@@ -98,12 +99,11 @@ void ReadingsWorth::showFit(const SurveyAdjustment& fit, Instrument next) {
   summary_->setText(summaryOf(fit));
   const Result<SurveyNetwork> network = networkOf(job.room.walls, job.measurements);
   if (!network) return;
-  const BlunderTest test = testForBlunders(*network, fit, job.units);
-  for (const Suspicion& suspicion : test.suspicions) {
-    suspicion_->setText(QString::fromStdString(suspicion.sentence));
-    const SuspectReading* culprit = suspicion.culprit();
+  if (!model_.suspicions().empty()) {
+    const Suspicion& first = model_.suspicions().front();  // the others may vanish with it
+    suspicion_->setText(QString::fromStdString(first.sentence));
+    const SuspectReading* culprit = first.culprit();
     suspect_ = culprit ? culprit->reading : Id{};
-    break;  // the others may vanish with the first
   }
   QStringList lines;
   for (const std::string& note : fit.notes) lines << QString::fromStdString(note);
@@ -127,10 +127,12 @@ QString ReadingsWorth::summaryOf(const SurveyAdjustment& fit) const {
   for (const AdjustedReading& one : fit.readings) {
     if (!worst || std::abs(one.standardised) > std::abs(worst->standardised)) worst = &one;
   }
-  QString text = tr("Readings of the floor: %1, %2 more than needed.")
-                     .arg(fit.readings.size())
-                     .arg(fit.degreesOfFreedom);
-  if (!worst || worst->standardised == 0) return text + tr(" Nothing checks them yet.");
+  QString text = tr("Readings of the floor: %1").arg(fit.readings.size());
+  // What is assumed is no reading: it must not make the rest look checked.
+  text += fit.assumed.empty()
+              ? tr(", %1 more than needed.").arg(fit.degreesOfFreedom)
+              : tr("; right angles or lengths taken for granted: %1.").arg(fit.assumed.size());
+  if (!worst || std::ranges::none_of(fit.readings, isChecked)) return text + tr(" Nothing checks them yet.");
   const UnitSystem& units = document_.job().units;
   const std::string off = worst->kind == ObservationKind::Angle
                               ? formatAngle(std::abs(worst->residual), units)

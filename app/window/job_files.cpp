@@ -230,6 +230,10 @@ bool JobFiles::addPlan(const QString& fileName, const QByteArray& bytes) {
                 1;
     if (!accepted) return false;
   }
+  if (info->shrunkBy > 1)
+    Q_EMIT document_.problemRaised(tr("%1 is shown at half its size: it has more pixels than fit into "
+                                      "memory. The file is kept as it is.")
+                                       .arg(fileName));
   const Result<double> resolution = planResolution(*scan.file, scan.page);
   if (!resolution) {
     said(resolution.error());

@@ -44,7 +44,8 @@ TEST(PlanPictures, GiveTheSmallestCopyThatIsFineEnough) {
   EXPECT_EQ(pictures.copyFor(scan, 5000)->size(), QSize(3000, 2001));
   EXPECT_EQ(pictures.copyFor(scan, 1501)->size(), QSize(3000, 2001));
   EXPECT_EQ(pictures.copyFor(scan, 1500)->size(), QSize(1500, 1001));
-  EXPECT_EQ(pictures.copyFor(scan, 10)->size(), QSize(750, 501));
+  EXPECT_EQ(pictures.copyFor(scan, 400)->size(), QSize(750, 501));
+  EXPECT_EQ(pictures.copyFor(scan, 10)->size(), QSize(188, 126));
 }
 
 TEST(PlanPictures, KeepWhyAPictureCannotBeDecoded) {

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <QAbstractItemModelTester>
+#include <QFont>
 
 #include "support/job_builder.h"
 
@@ -46,6 +47,31 @@ TEST_F(Measurements, BecomeReadingsOfTheJobWhenTyped) {
   document.undoStack().undo();
   EXPECT_EQ(model.rowCount(), 4);
   EXPECT_FALSE(model.idOf(cell(0, MeasurementsModel::Read)));
+}
+
+TEST_F(Measurements, SayBesideASuspectWhatItProbablyShouldBe) {
+  model.askForWalls(Instrument::Tape);
+  // Wall C was read 20 cm short.
+  for (const char* length : {"6", "4", "5.8", "4"})
+    ASSERT_TRUE(type(static_cast<int>(document.job().measurements.size()), length));
+  const auto& walls = document.job().room.walls;
+  Measurement diagonal;
+  diagonal.kind = MeasurementKind::Diagonal;
+  for (const std::size_t from : {0U, 1U}) {
+    diagonal.from = walls[from].id;
+    diagonal.to = walls[from + 2].id;
+    model.ask({diagonal});
+    ASSERT_TRUE(type(model.rowCount() - 1, "7.211"));
+  }
+  ASSERT_EQ(model.suspicions().size(), 1U);
+  EXPECT_EQ(model.suspicions()[0].suspects[0].reading, document.job().measurements[2].id);
+  EXPECT_TRUE(shown(2, MeasurementsModel::Remark).contains(QStringLiteral("probably 6.00")))
+      << shown(2, MeasurementsModel::Remark).toStdString();
+  EXPECT_TRUE(cell(2, MeasurementsModel::Read).data(Qt::FontRole).value<QFont>().bold());
+  EXPECT_FALSE(cell(0, MeasurementsModel::Read).data(Qt::FontRole).isValid());
+  ASSERT_TRUE(type(2, "6"));
+  EXPECT_TRUE(model.suspicions().empty());
+  EXPECT_TRUE(shown(2, MeasurementsModel::Remark).isEmpty());
 }
 
 TEST_F(Measurements, RefuseWhatIsNoLength) {

@@ -6,6 +6,7 @@
 #include <QBuffer>
 #include <QPainter>
 #include <QPdfWriter>
+#include <algorithm>
 
 namespace baywright {
 namespace {
@@ -114,6 +115,24 @@ TEST(PlanImage, RefusesAHugePictureBeforeItIsDecoded) {
     EXPECT_NE(info.error().what.find(std::to_string(side)), std::string::npos) << info.error().what;
     EXPECT_FALSE(info.error().next.empty());
   }
+}
+
+TEST(PlanImage, ReadsAVeryLargePhotoAtHalfItsSize) {
+  QImage photo(12601, 12000, QImage::Format_Grayscale8);
+  photo.fill(255);
+  for (int y = 0; y < 6000; ++y) std::fill_n(photo.scanLine(y), 6300, uchar{0});
+  const Blob blob = blobOf(saved(photo, "JPEG"), "photo.jpg");
+  photo = {};
+  const auto info = inspectPlan(blob);
+  ASSERT_TRUE(info) << info.error().sentence();
+  EXPECT_EQ(info->shrunkBy, 2);
+  const auto image = decodePlan(scanOf(blob));
+  ASSERT_TRUE(image) << image.error().sentence();
+  EXPECT_EQ(image->size(), info->pixels);
+  EXPECT_NEAR(image->width(), 6300.5, 1);
+  EXPECT_LT(image->pixelColor(3100, 2950).lightness(), 20);
+  EXPECT_GT(image->pixelColor(3200, 2950).lightness(), 235);
+  EXPECT_GT(image->pixelColor(3100, 3050).lightness(), 235);
 }
 
 TEST(PlanImage, TellsADamagedPicture) {

@@ -20,6 +20,19 @@ Job everything() {
   scan.name = "Plan";
   scan.file = std::make_shared<const Blob>(Blob{"plan.png", "bytes"});
   job.planScans.push_back(scan);
+  Measurement height;
+  height.id = job.takeId();
+  height.kind = MeasurementKind::CeilingHeight;
+  height.position = {2, 3};
+  height.value = 2.4;
+  job.measurements.push_back(height);
+  Measurement diagonal;
+  diagonal.id = job.takeId();
+  diagonal.kind = MeasurementKind::Diagonal;
+  diagonal.from = job.room.walls[0].id;
+  diagonal.to = job.room.walls[2].id;
+  diagonal.value = 10.63;
+  job.measurements.push_back(diagonal);
   return job;
 }
 

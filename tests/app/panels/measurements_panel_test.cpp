@@ -73,6 +73,40 @@ TEST_F(Panel, TakesWallLengthsByKeyboardAlone) {
   EXPECT_EQ(document.undoStack().count(), 4);
 }
 
+TEST_F(Panel, DoesNotCountWhatIsAssumedAsACheck) {
+  press("addWalls");
+  for (const char* length : {"6.002", "4.001", "5.998", "3.999"}) typeNext(length);
+  const QString walls = child<QLabel>("summary")->text();
+  EXPECT_TRUE(walls.contains(QStringLiteral("Nothing checks them"))) << walls.toStdString();
+  EXPECT_FALSE(walls.contains(QStringLiteral("more than needed"))) << walls.toStdString();
+  for (int from : {0, 1}) {
+    addDiagonal(from, from + 2);
+    typeNext("7.211");
+  }
+  const QString all = child<QLabel>("summary")->text();
+  EXPECT_TRUE(all.contains(QStringLiteral("6, 1 more than needed"))) << all.toStdString();
+}
+
+TEST_F(Panel, SelectsTheReadingUnderTheCursorAndFollowsTheSelection) {
+  readWithABlunder();
+  const auto& readings = document.job().measurements;
+  EXPECT_EQ(document.selection().selected(), readings.back().id) << "the one that was typed last";
+  panel.table()->setCurrentIndex(panel.model().index(1, MeasurementsModel::Read));
+  EXPECT_EQ(document.selection().selected(), readings[1].id);
+  document.selection().select(readings[3].id);
+  EXPECT_EQ(panel.table()->currentIndex().row(), 3);
+}
+
+TEST_F(Panel, SaysNothingTwice) {
+  press("addWalls");
+  for (const char* length : {"6.002", "4.001", "5.998", "3.999"}) typeNext(length);
+  const auto* remarks = child<QListWidget>("remarks");
+  for (int row = 0; row < remarks->count(); ++row) {
+    const QString sentence = remarks->item(row)->text().section(QStringLiteral("  "), 1);
+    EXPECT_FALSE(child<QLabel>("advice")->text().contains(sentence)) << sentence.toStdString();
+  }
+}
+
 TEST_F(Panel, StaysInTheRowWhoseFigureIsRefused) {
   press("addWalls");
   typeNext("long");
