@@ -265,6 +265,16 @@ Vec2 shiftFor(const Ring& ring) {
   return far ? Vec2(-low) : Vec2::Zero();
 }
 
+Vec2 sizeOf(const Ring& ring) {
+  Eigen::AlignedBox2d box;
+  for (const Vec2& corner : ring) box.extend(corner);
+  return box.sizes();
+}
+
+bool isWithinReach(const Vec2& corner) {
+  return limits::kCoordinate.contains(corner.x()) && limits::kCoordinate.contains(corner.y());
+}
+
 void noteSize(const JoinedRoom& room, const DxfDrawing& drawing, std::vector<std::string>& notes) {
   constexpr Range kUsualRoom{4, 2000};  // square metres
   std::string note = "The floor has " + number(room.area, 2) + " square metres and " +
@@ -321,6 +331,10 @@ Result<Room> roomWith(const JoinedRoom& floor, double wallThickness, const DxfDr
                       const Vec2& shift, std::vector<std::string>& notes) {
   Ring corners = floor.ring;
   for (Vec2& corner : corners) corner += shift;
+  if (!std::ranges::all_of(corners, isWithinReach))
+    return fail("In this unit the room would measure " + sizeText(sizeOf(corners)) +
+                    ", which no room does. " + extentInUnits(drawing),
+                {}, std::string(kSayUnit));
   auto job = setRoomOutline(newJob(), corners, Instrument::Drawing);
   if (!job) return tl::unexpected(job.error());
   job->room.name = nameIn(floor.ring, drawing, scale);

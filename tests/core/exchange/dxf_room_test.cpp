@@ -148,6 +148,15 @@ TEST(DxfRoom, DoubtsAUnitThatMakesNoRoom) {
   EXPECT_TRUE(mentions(room->notes, "6.40 by 4.20 m in millimetres"));
 }
 
+TEST(DxfRoom, RefusesAUnitInWhichNoRoomIsThatLargeAndShowsTheOthers) {
+  const auto room = recogniseDrawing(
+      drawn({{"WALLS", {{0, 0}, {8400, 0}, {8400, 6100}, {0, 6100}}}}, DrawingUnit::Metres), {});
+  ASSERT_FALSE(room);
+  EXPECT_NE(room.error().what.find("8400.00 by 6100.00 m"), std::string::npos) << room.error().what;
+  EXPECT_NE(room.error().what.find("8.40 by 6.10 m in millimetres"), std::string::npos) << room.error().what;
+  EXPECT_FALSE(room.error().next.empty());
+}
+
 TEST(DxfRoom, RefusesADrawingWithoutLines) {
   EXPECT_FALSE(recogniseDrawing(drawn({}), {}));
   EXPECT_FALSE(recogniseDrawing({}, {}));
