@@ -270,6 +270,14 @@ std::vector<bool> drawnDoors(const DxfDrawing& drawing, const std::vector<DoorSw
   return drawn;
 }
 
+std::vector<Segment2> shutLeaves(const std::vector<DoorSwing>& swings, const std::vector<bool>& drawn) {
+  std::vector<Segment2> leaves;
+  for (const DoorSwing& swing : swings)
+    if (drawn[swing.curve])
+      for (const Vec2& end : swing.ends) leaves.push_back({swing.hinge, end});
+  return leaves;
+}
+
 FoundOpenings openingsOf(const Room& room, const JoinedRoom& joined, double wallThickness,
                          const DxfDrawing& drawing, double metresPerUnit, const Vec2& shift) {
   OpeningFinder finder(room, wallThickness, drawing, metresPerUnit, shift);

@@ -29,6 +29,10 @@ std::vector<DoorSwing> doorSwings(const DxfDrawing& drawing, double metresPerUni
 std::vector<bool> drawnDoors(const DxfDrawing& drawing, const std::vector<DoorSwing>& swings,
                              double metresPerUnit);
 
+/// The ways from hinge to jamb that drawn doors may shut, metres: from the hinge of each swing whose leaf is
+/// drawn to either end of its arc, as the drawing does not say which is which.
+std::vector<Segment2> shutLeaves(const std::vector<DoorSwing>& swings, const std::vector<bool>& drawn);
+
 /// The openings of a room that is in `job` already: one for each gap, and one for each swing with a leaf that
 /// shuts against an unbroken wall. A gap with a swing is a hinged door with its hinge and direction; one that
 /// lines of a layer or block named after windows fill is a window; others are passages until somebody says

@@ -165,8 +165,7 @@ std::vector<DxfCurve> sidesOf(const DxfCurve& band) {
 }
 
 std::vector<Segment2> wallLinesOf(const DxfDrawing& drawing, const std::vector<int>& layers,
-                                  const DxfChoices& choices, double scale) {
-  const auto doors = detail::drawnDoors(drawing, detail::doorSwings(drawing, scale), scale);
+                                  const DxfChoices& choices, double scale, const std::vector<bool>& doors) {
   std::vector<Segment2> lines;
   for (std::size_t c = 0; c < drawing.curves.size(); ++c) {
     const DxfCurve& curve = drawing.curves[c];
@@ -189,14 +188,17 @@ std::vector<Segment2> wallLinesOf(const DxfDrawing& drawing, const std::vector<i
 // tried, and the smallest that leaves the fewest misses is taken.
 Result<JoinedLines> joinedWalls(const DxfDrawing& drawing, const std::vector<int>& layers,
                                 const DxfChoices& choices, double scale, std::string& note) {
-  const std::vector<Segment2> lines = wallLinesOf(drawing, layers, choices, scale);
-  auto best = joinLines({lines, choices.tolerance, choices.widestGap});
+  const auto swings = detail::doorSwings(drawing, scale);
+  const auto doors = detail::drawnDoors(drawing, swings, scale);
+  const std::vector<Segment2> lines = wallLinesOf(drawing, layers, choices, scale, doors);
+  const std::vector<Segment2> leaves = detail::shutLeaves(swings, doors);
+  auto best = joinLines({lines, choices.tolerance, choices.widestGap, leaves});
   constexpr std::size_t kMostTried = 5'000;  // lines; so many are no sketch
   if (lines.size() > kMostTried) return best;
   double taken = choices.tolerance;
   for (const double tolerance : {0.010, 0.020, 0.040}) {
     if (tolerance <= choices.tolerance || (best && best->nearMisses == 0)) continue;
-    auto wider = joinLines({lines, tolerance, choices.widestGap});
+    auto wider = joinLines({lines, tolerance, choices.widestGap, leaves});
     if (!wider || (best && wider->nearMisses >= best->nearMisses)) continue;
     best = std::move(wider);
     taken = tolerance;

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace baywright::detail {
 
@@ -19,6 +20,10 @@ Overloaded(Fs...) -> Overloaded<Fs...>;
 constexpr double kStraightBulge = 1e-7;
 // Above this the arc is a full circle to within a millionth of a radian, and its centre is lost in rounding.
 constexpr double kLargestBulge = 1e6;
+
+// Between two knots of a spline.
+constexpr int kFewestChords = 8;
+constexpr int kMostChords = 128;
 
 void append(std::vector<Vec2>& points, const Vec2& point) {
   if (points.empty() || points.back() != point) points.push_back(point);
@@ -53,14 +58,39 @@ Vec2 splinePoint(const DxfSpline& spline, std::size_t span, double t) {
   return work[degree].head<2>() / work[degree].z();
 }
 
+double polygonLength(const DxfSpline& spline) {
+  double length = 0;
+  for (std::size_t i = 1; i < spline.controls.size(); ++i)
+    length += (flat(spline.controls[i]) - flat(spline.controls[i - 1])).norm();
+  return length;
+}
+
+/// As many chords as keep within `within` of the curve between two knots: what chords of a few lie off it
+/// falls with the square of their number.
+int chordsBetween(const DxfSpline& spline, std::size_t span, double low, double high, double within) {
+  double off = 0;
+  Vec2 last = splinePoint(spline, span, low);
+  for (int i = 0; i < kFewestChords; ++i) {
+    const double from = low + (high - low) * i / kFewestChords;
+    const double to = low + (high - low) * (i + 1) / kFewestChords;
+    const Vec2 next = splinePoint(spline, span, to);
+    off = std::max(off, (splinePoint(spline, span, (from + to) / 2) - (last + next) / 2).norm());
+    last = next;
+  }
+  const double wanted = kFewestChords * std::sqrt(off / std::max(within, std::numeric_limits<double>::min()));
+  return static_cast<int>(std::ceil(std::clamp<double>(wanted, kFewestChords, kMostChords)));
+}
+
 void appendSpline(std::vector<Vec2>& points, const DxfSpline& spline) {
   const auto degree = static_cast<std::size_t>(spline.degree);
+  const double within = kSplineShare * polygonLength(spline);
   for (std::size_t span = degree; span < spline.controls.size(); ++span) {
     const double low = spline.knots[span];
     const double high = spline.knots[span + 1];
     if (!(high > low)) continue;
-    for (int i = 0; i <= kChordsPerSpan; ++i)
-      append(points, splinePoint(spline, span, low + (high - low) * i / kChordsPerSpan));
+    const int chords = chordsBetween(spline, span, low, high, within);
+    for (int i = 0; i <= chords; ++i)
+      append(points, splinePoint(spline, span, low + (high - low) * i / chords));
   }
 }
 

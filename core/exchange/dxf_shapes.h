@@ -46,7 +46,10 @@ struct DxfPath {
 /// A chord of an arc lies at most this share of the radius inside it: half a millimetre at a radius of one
 /// metre. The unit of a drawing is not known while it is read, so the share cannot be a length.
 inline constexpr double kChordShare = 5e-4;
-/// Chords in which each span between two knots of a spline is drawn.
+/// Chords of a spline lie at most this share of its control polygon's length off it (up to 128 chords a
+/// span).
+inline constexpr double kSplineShare = 1e-4;
+/// Chords from each point to the next of a spline that states only points that it runs through.
 inline constexpr int kChordsPerSpan = 16;
 
 /// Object coordinates to world coordinates for an extrusion direction: the arbitrary axis algorithm of the

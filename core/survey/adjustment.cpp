@@ -45,6 +45,14 @@ struct Solution {
   Ring corners;
   bool isFloor = false;  ///< counter-clockwise without crossings
   double tail = 1;
+
+  /// Nothing was assumed but that corners are square.
+  bool assumesSquareOnly() const {
+    return std::all_of(observations.begin(), observations.end(), [](const Observation& o) {
+      return !o.isAssumed() || (o.kind == ObservationKind::Angle && o.sigma == kSquareSigma &&
+                                std::abs(std::remainder(o.value - kPi / 2, kPi)) < 1e-9);
+    });
+  }
 };
 
 Problem notDetermined(const std::vector<std::string>& corners) {
@@ -122,7 +130,12 @@ struct Choice {
     // Assumptions follow from where one starts, so they say nothing about which start is right: then the
     // likelier one stays unless the readings contradict it.
     const bool areRead = made->notes.empty() && best->notes.empty();
-    if (!areRead && (best->tail > kContradicted || made->tail <= kContradicted)) return;
+    if (!areRead && (best->tail > kContradicted || made->tail <= kContradicted)) {
+      const bool asGood =
+          made->tail > kContradicted && made->assumesSquareOnly() && best->assumesSquareOnly();
+      if (isOther && asGood && made->isFloor) isDoubtful = true;
+      return;
+    }
     if (isOther && areRead && made->isFloor && std::abs(gain) < kAsGood) isDoubtful = true;
     if (areRead && gain <= kAsGood) return;
     best = std::move(*made);

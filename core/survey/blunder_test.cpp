@@ -7,11 +7,16 @@
 #include <limits>
 #include <span>
 
+#include "survey/blunder_test_consensus.h"
 #include "units/angle_text.h"
 #include "units/length_text.h"
 
 namespace baywright {
 namespace {
+
+using detail::Consensus;
+using detail::predicted;
+using detail::without;
 
 /// 95 % point of the chi-square distribution of one degree: explanations whose sums of squares differ by less
 /// are as good as each other.
@@ -34,21 +39,6 @@ std::string valueText(double value, bool angle, const UnitSystem& units) {
 std::string uncertainText(const Uncertain& value, bool angle, const UnitSystem& units) {
   if (!angle) return formatUncertain(value, units);
   return formatAngle(value.value, units) + " ± " + formatAngle(value.halfWidth95(), units);
-}
-
-SurveyNetwork without(const SurveyNetwork& network, Id reading) {
-  SurveyNetwork rest = network;
-  std::erase_if(rest.observations, [&](const Observation& o) { return o.reading == reading; });
-  return rest;
-}
-
-/// The reading as the adjusted corners give it, with the uncertainty that follows from theirs.
-Uncertain predicted(const Observation& observation, const SurveyAdjustment& adjustment) {
-  const Ring corners = adjustment.ring();
-  const Observation sensed = settled({observation}, corners).front();
-  const Eigen::RowVectorXd row = derivative(sensed, corners);
-  const double variance = row * adjustment.covariance * row.transpose();
-  return {std::abs(observed(sensed, corners)), std::sqrt(std::max(variance, 0.0))};
 }
 
 const Observation* observationOf(const SurveyNetwork& network, Id reading) {
@@ -91,25 +81,42 @@ double skewOf(const SurveyAdjustment& adjustment) {
   return std::sqrt(sum);
 }
 
+/// What the adjustment of all others makes of a reading.
+Weighed weighedRead(const Observation& reading, double standardised, const SurveyAdjustment& others) {
+  Weighed made;
+  made.suspect = {reading.reading,
+                  reading.what,
+                  reading.kind == ObservationKind::Angle,
+                  std::abs(reading.value),
+                  predicted(reading, others),
+                  0,
+                  standardised};
+  made.suspect.error = made.suspect.read - made.suspect.probable.value;
+  made.skew = skewOf(others);
+  return made;
+}
+
+/// Nothing was read there: where the residual stands without the assumption's own share.
+Weighed weighedAssumed(const AdjustedReading& assumed) {
+  Weighed made;
+  made.suspect = {{}, assumed.what,        isAngle(assumed), std::abs(assumed.read), {assumed.adjusted, 0},
+                  0,  assumed.standardised};
+  made.suspect.probable.value = assumed.read + assumed.residual / assumed.redundancy;
+  made.suspect.probable.sigma =
+      assumed.sigma * std::sqrt(std::max(1 - assumed.redundancy, 0.0) / assumed.redundancy);
+  made.suspect.error = made.suspect.read - made.suspect.probable.value;
+  return made;
+}
+
 Weighed weighed(const AdjustedReading& reading, const SurveyNetwork& network, const Ring& corners) {
-  Weighed result;
-  SuspectReading made{reading.reading,        reading.what,          isAngle(reading),
-                      std::abs(reading.read), {reading.adjusted, 0}, 0,
-                      reading.standardised};
-  if (const Observation* observation = observationOf(network, reading.reading)) {
-    if (const auto rest = adjust(without(network, reading.reading), corners)) {
-      made.probable = predicted(*observation, *rest);
-      result.skew = skewOf(*rest);
-    }
-  } else {
-    // Nothing was read there: where the residual stands without the assumption's own share.
-    made.probable.value = reading.read + reading.residual / reading.redundancy;
-    made.probable.sigma =
-        reading.sigma * std::sqrt(std::max(1 - reading.redundancy, 0.0) / reading.redundancy);
-  }
-  made.error = made.read - made.probable.value;
-  result.suspect = made;
-  return result;
+  const Observation* observation = observationOf(network, reading.reading);
+  if (!observation) return weighedAssumed(reading);
+  if (const auto others = adjust(without(network, {reading.reading}), corners))
+    return weighedRead(*observation, reading.standardised, *others);
+  Weighed made;
+  made.suspect = {reading.reading,       reading.what,      isAngle(reading),    std::abs(reading.read),
+                  {reading.adjusted, 0}, -reading.residual, reading.standardised};
+  return made;
 }
 
 /// The suspects, and whether the first is the only one without which the room is square.
@@ -171,6 +178,88 @@ std::string sentenceOf(const Suspicion& suspicion, bool isAssumedSquare, const U
   return text + ". Read them again, or one diagonal more.";
 }
 
+/// The readings of a network that are worth trying in place of one that was left over: all of a few; of many
+/// those that stand out most of the adjustment with it.
+std::vector<Id> insteadOf(Id left, const SurveyNetwork& base, const SurveyAdjustment* with) {
+  constexpr std::size_t kFew = 40, kMostTried = 12;
+  std::vector<Id> tried;
+  if (base.observations.size() <= kFew || !with) {
+    for (const Observation& o : base.observations) tried.push_back(o.reading);
+  } else {
+    std::vector<AdjustedReading> all = with->readings;
+    std::stable_sort(all.begin(), all.end(), [](const AdjustedReading& a, const AdjustedReading& b) {
+      return std::abs(a.standardised) > std::abs(b.standardised);
+    });
+    for (const AdjustedReading& reading : std::span(all).first(kMostTried)) tried.push_back(reading.reading);
+  }
+  std::erase(tried, left);
+  return tried;
+}
+
+/// The reading that was left over, and what would explain the misfit as well: readings without which, but
+/// with that one, the others agree as much, and corners that may not be square.
+std::vector<Weighed> explaining(Id left, const SurveyNetwork& network, const Consensus& consensus) {
+  std::vector<Id> others = consensus.out;
+  std::erase(others, left);
+  const SurveyNetwork base = without(network, others);
+  const Ring ring = consensus.rest.ring();
+  const Observation& observation = *observationOf(network, left);
+  Weighed first = weighedRead(observation, 0, consensus.rest);
+  first.suspect.standardised =
+      -first.suspect.error / std::hypot(observation.sigma, first.suspect.probable.sigma);
+  const double squares = std::pow(first.suspect.standardised, 2);
+  std::vector<Weighed> found{std::move(first)};
+  const auto with = adjust(base, ring);
+  for (const Id id : insteadOf(left, base, with ? &*with : nullptr)) {
+    const auto instead = adjust(without(base, {id}), ring);
+    if (!instead || instead->weightedSquares - consensus.rest.weightedSquares > kAsGood) continue;
+    found.push_back(weighedRead(*observationOf(base, id), found.front().suspect.standardised, *instead));
+  }
+  if (with)
+    for (const AdjustedReading& assumed : with->assumed)
+      if (std::abs(assumed.standardised) >= kCriticalW &&
+          squares - std::pow(assumed.standardised, 2) <= kAsGood)
+        found.push_back(weighedAssumed(assumed));
+  return found;
+}
+
+/// One suspicion for each reading that was left over, the grossest first.
+std::vector<Suspicion> suspicionsOf(const SurveyNetwork& network, const Consensus& consensus,
+                                    const UnitSystem& units) {
+  std::vector<Suspicion> made;
+  for (const Id left : consensus.out) {
+    made.push_back(suspicionOf(explaining(left, network, consensus)));
+    made.back().sentence = sentenceOf(made.back(), !consensus.rest.assumed.empty(), units);
+  }
+  std::stable_sort(made.begin(), made.end(), [](const Suspicion& a, const Suspicion& b) {
+    return std::abs(a.suspects.front().standardised) > std::abs(b.suspects.front().standardised);
+  });
+  return made;
+}
+
+/// The same by taking out the reading that stands out most, again and again.
+std::vector<Suspicion> suspicionsOneByOne(const SurveyNetwork& network, const SurveyAdjustment& adjustment,
+                                          const UnitSystem& units) {
+  std::vector<Suspicion> made;
+  SurveyNetwork rest = network;
+  SurveyAdjustment now = adjustment;
+  for (int round = 0; round < kMostBlunders; ++round) {
+    const std::vector<AdjustedReading> found = explanations(now);
+    if (found.empty()) break;
+    std::vector<Weighed> suspects;
+    for (const AdjustedReading& reading : found) suspects.push_back(weighed(reading, rest, now.ring()));
+    made.push_back(suspicionOf(std::move(suspects)));
+    made.back().sentence = sentenceOf(made.back(), !now.assumed.empty(), units);
+    const Id worst = made.back().suspects.front().reading;
+    if (!worst) break;
+    rest = without(rest, {worst});
+    const auto next = adjust(rest, now.ring());
+    if (!next) break;
+    now = *next;
+  }
+  return made;
+}
+
 }  // namespace
 
 double smallestDetectable(const AdjustedReading& reading) {
@@ -182,22 +271,10 @@ BlunderTest testForBlunders(const SurveyNetwork& network, const SurveyAdjustment
                             const UnitSystem& units) {
   BlunderTest test;
   test.tail = adjustment.tail;
-  SurveyNetwork rest = network;
-  SurveyAdjustment now = adjustment;
-  for (int round = 0; round < kMostBlunders; ++round) {
-    const std::vector<AdjustedReading> found = explanations(now);
-    if (found.empty()) break;
-    std::vector<Weighed> suspects;
-    for (const AdjustedReading& reading : found) suspects.push_back(weighed(reading, rest, now.ring()));
-    Suspicion suspicion = suspicionOf(std::move(suspects));
-    suspicion.sentence = sentenceOf(suspicion, !now.assumed.empty(), units);
-    test.suspicions.push_back(suspicion);
-    const Id worst = suspicion.suspects.front().reading;
-    if (!worst) break;
-    rest = without(rest, worst);
-    const auto next = adjust(rest, now.ring());
-    if (!next) break;
-    now = *next;
+  if (!explanations(adjustment).empty()) {
+    const auto consensus = detail::consensusOf(network, adjustment.ring(), kMostBlunders);
+    test.suspicions = consensus && !consensus->out.empty() ? suspicionsOf(network, *consensus, units)
+                                                           : suspicionsOneByOne(network, adjustment, units);
   }
   for (const Suspicion& suspicion : test.suspicions) test.sentences.push_back(suspicion.sentence);
   const bool globalFails = test.tail < kGlobalLevel;
@@ -205,6 +282,17 @@ BlunderTest testForBlunders(const SurveyNetwork& network, const SurveyAdjustment
   if (globalFails && test.suspicions.empty())
     test.sentences.push_back(
         "The readings agree less well than their instruments promise, though none of them stands out.");
+  return test;
+}
+
+std::optional<BlunderTest> testWhereNothingFits(const SurveyNetwork& network, const UnitSystem& units) {
+  const auto consensus = detail::consensusOf(network, {}, kMostBlunders);
+  if (!consensus || consensus->out.empty()) return std::nullopt;
+  BlunderTest test;
+  test.tail = 0;
+  test.agree = false;
+  test.suspicions = suspicionsOf(network, *consensus, units);
+  for (const Suspicion& suspicion : test.suspicions) test.sentences.push_back(suspicion.sentence);
   return test;
 }
 

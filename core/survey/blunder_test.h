@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -42,17 +43,23 @@ struct BlunderTest {
   std::vector<std::string> sentences;  ///< one each, ready to show; also says when too little is checked
 };
 
-/// Tests readings against each other: the global test on v^T P v, then data snooping: the reading with the
-/// largest standardised residual beyond kCriticalW is suspected (W. Baarda, A testing procedure for use in
-/// geodetic networks, 1968), taken out, the rest adjusted again, up to kMostBlunders times. What a suspect
-/// probably should be is computed from that adjustment without it. Readings that explain the same
-/// misfit almost as well (their likelihood ratio is below the 95 % point) are named together; where one of
-/// them alone would leave a room with square corners, that is said.
+/// Tests readings against each other: the global test on v^T P v, then data snooping (W. Baarda, A testing
+/// procedure for use in geodetic networks, 1968): where a standardised residual is beyond kCriticalW, the
+/// most readings that agree are sought (blunder_test_consensus.h), at most kMostBlunders left over; each of
+/// those is suspected, and what it probably should be is what the others make of it. Where no such set is
+/// found, the reading with the largest standardised residual is taken out and the rest adjusted again, up to
+/// kMostBlunders times. Readings that explain a misfit almost as well (their likelihood ratio is below the
+/// 95 % point) are named together; where one of them alone would leave a room with square corners, that is
+/// said.
 ///
 /// A reading that nothing checks (redundancy 0) cannot be found out by any test. `adjustment` must come from
 /// this network.
 BlunderTest testForBlunders(const SurveyNetwork& network, const SurveyAdjustment& adjustment,
                             const UnitSystem& units);
+
+/// The same for readings of which one is so wrong that they cannot be adjusted together. Nothing where no few
+/// of them are to blame.
+std::optional<BlunderTest> testWhereNothingFits(const SurveyNetwork& network, const UnitSystem& units);
 
 /// The smallest error of a reading that the test finds with a chance of 80 %: delta0 sigma / sqrt(redundancy)
 /// with delta0 = 4.13 for kCriticalW (Baarda 1968). Infinite where nothing checks it.

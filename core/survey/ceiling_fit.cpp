@@ -53,6 +53,24 @@ CeilingModel lowestEverywhere(std::span<const CeilingReading> readings) {
   return model;
 }
 
+/// A second part that only one reading speaks for may be a slip.
+void doubtLoneReading(CeilingFit& fit, std::span<const CeilingReading> readings, const CeilingModel& model,
+                      std::size_t plane, const UnitSystem& units) {
+  if (std::count(model.planeOf.begin(), model.planeOf.end(), static_cast<int>(plane)) != 1) return;
+  const auto at = std::find(model.planeOf.begin(), model.planeOf.end(), static_cast<int>(plane));
+  const CeilingReading& only = readings[static_cast<std::size_t>(at - model.planeOf.begin())];
+  const bool isOutvoted = readings.size() >= 4 && model.shape == CeilingShape::Stepped;
+  const std::string place = "ceiling height at " + pointText(only.position, units);
+  if (isOutvoted)
+    fit.suspicious.push_back(
+        "The " + place + " was read as " + formatLength(only.height, units) + ", and the others make it " +
+        formatLength(model.planes[1 - plane].at(only.position), units) +
+        ": only it says that there is a second part. Read it again, or another beside it.");
+  else
+    fit.notes.push_back("Only the " + place +
+                        " says that there is a second part. Read it again, or another beside it.");
+}
+
 void addNotes(CeilingFit& fit, std::span<const CeilingReading> readings, const CeilingModel& model,
               const UnitSystem& units) {
   const int spare = static_cast<int>(readings.size()) - model.unknowns;
@@ -69,12 +87,8 @@ void addNotes(CeilingFit& fit, std::span<const CeilingReading> readings, const C
     fit.notes.push_back("One ceiling height was read, and the ceiling is taken as level.");
   else if (spare == 0)
     fit.notes.push_back("No ceiling height checks the others. Read one more.");
-  for (int plane = 0; plane < static_cast<int>(model.planes.size()) && model.planes.size() > 1; ++plane) {
-    if (std::count(model.planeOf.begin(), model.planeOf.end(), plane) != 1) continue;
-    const auto only = std::find(model.planeOf.begin(), model.planeOf.end(), plane) - model.planeOf.begin();
-    fit.notes.push_back("Only the ceiling height at " + pointText(readings[only].position, units) +
-                        " says that there is a second part. Read it again, or another beside it.");
-  }
+  for (std::size_t plane = 0; plane < model.planes.size() && model.planes.size() > 1; ++plane)
+    doubtLoneReading(fit, readings, model, plane, units);
 }
 
 /// A reading that alone keeps the others from lying in one plane.

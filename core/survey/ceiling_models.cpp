@@ -4,6 +4,7 @@
 #include <Eigen/QR>
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <optional>
 
 #include "survey/chi_square.h"
@@ -21,6 +22,11 @@ constexpr double kOnALine = 0.02;
 constexpr double kFlat = 1e-6;
 /// Walls within this of each other's direction (a degree) are one direction.
 constexpr double kSameDirection = 0.0175;
+/// Readings as near across a wall's direction stand side by side, as the walls are known no better. Metres.
+constexpr double kNarrowestSplit = 0.05;
+/// Readings that spread less along a direction say nothing of how the ceiling falls along it: plaster and
+/// instrument would make it steep. Metres.
+constexpr double kLeastSpread = 0.3;
 /// A crease may lie this far outside the gap between the readings of its two planes, metres.
 constexpr double kCreaseSlack = 0.3;
 
@@ -31,6 +37,16 @@ constexpr double kSecondPlane = 6.63;
 
 enum class Fall { None, AlongDirection, Any };
 
+double spreadAlong(std::span<const CeilingReading> readings, const std::vector<int>& chosen,
+                   const Vec2& direction) {
+  double low = std::numeric_limits<double>::infinity(), high = -low;
+  for (const int i : chosen) {
+    low = std::min(low, direction.dot(readings[i].position));
+    high = std::max(high, direction.dot(readings[i].position));
+  }
+  return high - low;
+}
+
 std::optional<ReadPlane> planeThrough(std::span<const CeilingReading> readings,
                                       const std::vector<int>& chosen, Fall fall, const Vec2& direction) {
   const Index count = static_cast<Index>(chosen.size());
@@ -38,6 +54,8 @@ std::optional<ReadPlane> planeThrough(std::span<const CeilingReading> readings,
   if (count < unknowns) return std::nullopt;
   ReadPlane plane;
   for (const int i : chosen) plane.anchor += readings[i].position / static_cast<double>(count);
+  if (fall == Fall::AlongDirection && spreadAlong(readings, chosen, direction) < kLeastSpread)
+    return std::nullopt;
   MatrixXd rows(count, unknowns);
   VectorXd heights(count);
   for (Index k = 0; k < count; ++k) {
@@ -144,7 +162,7 @@ std::vector<Split> splitsAcross(std::span<const CeilingReading> readings, const 
   std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return along(a) < along(b); });
   std::vector<Split> splits;
   for (std::size_t k = 1; k < order.size(); ++k) {
-    if (along(order[k]) - along(order[k - 1]) < kFlat) continue;
+    if (along(order[k]) - along(order[k - 1]) < kNarrowestSplit) continue;
     const auto middle = order.begin() + static_cast<std::ptrdiff_t>(k);
     splits.push_back({{order.begin(), middle}, {middle, order.end()}, along(order[k - 1]), along(order[k])});
   }

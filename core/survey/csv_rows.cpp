@@ -116,7 +116,11 @@ Result<std::vector<CsvRow>> csvRows(std::string_view bytes) {
     if (rows.size() == kMostRows)
       return fail("The list has more than " + std::to_string(kMostRows) + " rows.", at(number),
                   "Take out what is not read in this room.");
-    if (rows.empty()) separator = separatorOf(content);
+    if (rows.empty()) {
+      // What some spreadsheets write before the header.
+      if (content.size() == 5 && content.starts_with("sep=")) continue;
+      separator = separatorOf(content);
+    }
     auto row = LineReader(line, number, separator).row();
     if (!row) return tl::unexpected(row.error());
     if (std::ranges::all_of(row->fields, [](const std::string& field) { return field.empty(); })) continue;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "survey/csv_rows_text.h"
 
+#include <algorithm>
+
 #include "units/code_pages.h"
 #include "units/utf8.h"
 
@@ -34,6 +36,15 @@ std::string fromWindows1252(std::string_view bytes) {
   return text;
 }
 
+/// Text of mostly ASCII in two bytes each, saved without the mark that says so: every second byte is zero.
+bool isUnmarkedUtf16(std::string_view bytes, std::size_t zeroAt) {
+  constexpr std::size_t kLooked = 200;
+  if (bytes.size() < 4) return false;
+  for (std::size_t i = 0; i < std::min(bytes.size() - bytes.size() % 2, kLooked); i += 2)
+    if (bytes[i + zeroAt] != 0 || bytes[i + 1 - zeroAt] == 0) return false;
+  return true;
+}
+
 std::string withLineFeeds(std::string_view text) {
   std::string lines;
   lines.reserve(text.size());
@@ -49,6 +60,8 @@ std::string withLineFeeds(std::string_view text) {
 std::string tableText(std::string_view bytes) {
   if (bytes.starts_with("\xFF\xFE")) return withLineFeeds(fromUtf16(bytes.substr(2), false));
   if (bytes.starts_with("\xFE\xFF")) return withLineFeeds(fromUtf16(bytes.substr(2), true));
+  if (isUnmarkedUtf16(bytes, 1)) return withLineFeeds(fromUtf16(bytes, false));
+  if (isUnmarkedUtf16(bytes, 0)) return withLineFeeds(fromUtf16(bytes, true));
   if (bytes.starts_with("\xEF\xBB\xBF")) bytes.remove_prefix(3);
   return withLineFeeds(isUtf8(bytes) ? std::string(bytes) : fromWindows1252(bytes));
 }

@@ -12,54 +12,8 @@ namespace {
 
 constexpr auto at = [](int index) { return static_cast<std::size_t>(index); };
 
-// Directions count as one within 3 degrees, and as going on straight within 45.
+// Directions count as one within 3 degrees.
 constexpr double kSameWay = 0.9986;
-constexpr double kGoesOn = 0.7071;
-
-/// An end of a wall's face and the way it points.
-struct WallEnd {
-  int node = 0;
-  Vec2 place = Vec2::Zero();
-  Vec2 way{1, 0};
-  bool loose = false;
-};
-
-Vec2 wayOut(const LineGraph& graph, int edge, int node) {
-  const GraphEdge& e = graph.edges[at(edge)];
-  return (graph.nodes[at(e.other(node))] - graph.nodes[at(node)]).normalized();
-}
-
-// From `node` an edge no longer than a wall is thick leads to a corner where a face runs back.
-bool turnsBack(const LineGraph& graph, const std::vector<std::vector<int>>& incidence, int node,
-               const Vec2& way) {
-  for (const int cap : incidence[at(node)]) {
-    const int corner = graph.edges[at(cap)].other(node);
-    if ((graph.nodes[at(corner)] - graph.nodes[at(node)]).norm() > kThickestWall) continue;
-    if (std::abs(wayOut(graph, cap, node).dot(way)) > kGoesOn) continue;
-    for (const int back : incidence[at(corner)])
-      if (back != cap && wayOut(graph, back, corner).dot(way) < -kGoesOn) return true;
-  }
-  return false;
-}
-
-std::vector<WallEnd> wallEnds(const LineGraph& graph) {
-  const auto incidence = graph.incidence();
-  std::vector<WallEnd> ends;
-  for (std::size_t n = 0; n < incidence.size(); ++n) {
-    const int node = static_cast<int>(n);
-    for (const int edge : incidence[n]) {
-      const Vec2 way = -wayOut(graph, edge, node);
-      const bool goesOn = std::any_of(incidence[n].begin(), incidence[n].end(),
-                                      [&](int e) { return wayOut(graph, e, node).dot(way) > kGoesOn; });
-      const bool loose = incidence[n].size() == 1;
-      if (!goesOn && (loose || turnsBack(graph, incidence, node, way)))
-        ends.push_back({node, graph.nodes[n], way, loose});
-    }
-  }
-  std::stable_sort(ends.begin(), ends.end(),
-                   [](const WallEnd& a, const WallEnd& b) { return a.place.x() < b.place.x(); });
-  return ends;
-}
 
 // The width of the gap between two ends, where they face each other.
 std::optional<double> gapWidth(const WallEnd& from, const WallEnd& to, double tolerance, double widest) {
@@ -79,11 +33,25 @@ bool crosses(const Segment2& first, const Segment2& second) {
          side(second, first.a) * side(second, first.b) < 0;
 }
 
+// An edge that runs along the way for a while: the gap would reach over a pier.
+bool runsAlong(const Segment2& way, const Segment2& edge) {
+  constexpr double kAside = 0.01, kShared = 0.02;  // metres
+  const double length = (way.b - way.a).norm();
+  const Vec2 along = (way.b - way.a) / length;
+  if (std::max(std::abs(cross(along, edge.a - way.a)), std::abs(cross(along, edge.b - way.a))) > kAside)
+    return false;
+  const double a = along.dot(edge.a - way.a), b = along.dot(edge.b - way.a);
+  return std::min(std::max(a, b), length) - std::max(std::min(a, b), 0.0) > kShared;
+}
+
 bool isFree(const LineGraph& graph, const Segment2& way, int from, int to) {
   return std::none_of(graph.edges.begin(), graph.edges.end(), [&](const GraphEdge& edge) {
     const auto [a, b] = edge.nodes;
-    if (edge.removed || a == from || a == to || b == from || b == to) return false;
-    return crosses(way, {graph.nodes[at(a)], graph.nodes[at(b)]});
+    if (edge.removed) return false;
+    const Segment2 piece{graph.nodes[at(a)], graph.nodes[at(b)]};
+    if (runsAlong(way, piece)) return true;
+    if (a == from || a == to || b == from || b == to) return false;
+    return crosses(way, piece);
   });
 }
 
@@ -100,46 +68,6 @@ struct ClosedRooms {
     return parts[at(faces[at(index)].nodes.front())] == parts[at(node)];
   }
 };
-
-bool joined(const LineGraph& graph, int from, int to) {
-  return std::any_of(graph.edges.begin(), graph.edges.end(), [&](const GraphEdge& edge) {
-    return !edge.removed && std::minmax(edge.nodes[0], edge.nodes[1]) == std::minmax(from, to);
-  });
-}
-
-/// Where a ray from a node first meets an edge.
-struct Hit {
-  int edge = -1;
-  double distance = 0;
-};
-
-Hit firstHit(const LineGraph& graph, const WallEnd& end, double widest, double tolerance) {
-  Hit best{-1, widest};
-  for (std::size_t e = 0; e < graph.edges.size(); ++e) {
-    const GraphEdge& edge = graph.edges[e];
-    if (edge.removed || edge.nodes[0] == end.node || edge.nodes[1] == end.node) continue;
-    const Vec2 a = graph.nodes[at(edge.nodes[0])] - end.place;
-    const Vec2 b = graph.nodes[at(edge.nodes[1])] - end.place;
-    const double sideA = cross(end.way, a), sideB = cross(end.way, b);
-    if (std::min(sideA, sideB) > tolerance || std::max(sideA, sideB) < -tolerance || sideA == sideB) continue;
-    const double share = std::clamp(sideA / (sideA - sideB), 0.0, 1.0);
-    const double distance = end.way.dot(a + share * (b - a));
-    if (distance > tolerance && distance < best.distance) best = {static_cast<int>(e), distance};
-  }
-  return best;
-}
-
-// The node of the edge at the point, cutting the edge where it has none there.
-int nodeAt(LineGraph& graph, int edge, const Vec2& point, double tolerance) {
-  for (const int node : graph.edges[at(edge)].nodes)
-    if ((graph.nodes[at(node)] - point).norm() <= tolerance) return node;
-  const int node = static_cast<int>(graph.nodes.size());
-  graph.nodes.push_back(point);
-  const GraphEdge whole = graph.edges[at(edge)];
-  graph.edges[at(edge)].nodes[1] = node;
-  graph.edges.push_back({{node, whole.nodes[1]}, whole.line, false});
-  return node;
-}
 
 }  // namespace
 
@@ -189,19 +117,78 @@ int bridge(LineGraph& graph, const std::vector<GraphFace>& faces, const std::vec
   return added;
 }
 
-int bridgeToWalls(LineGraph& graph, const std::vector<GraphFace>& faces, double widest, double tolerance) {
-  const ClosedRooms rooms{faces, partsOf(graph)};
-  int added = 0;
-  std::vector<WallEnd> ends = wallEnds(graph);
-  std::erase_if(ends, [](const WallEnd& end) { return !end.loose; });
-  if (ends.size() > kMostRays) return 0;
+namespace {
+
+/// A door that was drawn with its leaf, shut from an end of a wall to what it points at.
+bool isDoor(std::span<const Segment2> doors, const WallEnd& end, double width) {
+  constexpr double kMeets = 0.10;  // metres; the leaf is thick and set back in its frame
+  return std::any_of(doors.begin(), doors.end(), [&](const Segment2& door) {
+    const double a = end.way.dot(door.a - end.place), b = end.way.dot(door.b - end.place);
+    const double aside =
+        std::max(std::abs(cross(end.way, door.a - end.place)), std::abs(cross(end.way, door.b - end.place)));
+    return std::abs(std::min(a, b)) <= kMeets && std::abs(std::max(a, b) - width) <= kMeets &&
+           aside <= kThickestWall + kMeets;
+  });
+}
+
+/// An end, and what is known of the way straight on from it.
+struct Ray {
+  WallEnd end;
+  EndHit hit;
+  bool inLine = false;  ///< a wall goes on in line behind what it meets
+};
+
+std::vector<Ray> raysOf(const LineGraph& graph, double widest, double tolerance) {
+  std::vector<Ray> rays;
+  const std::vector<WallEnd> ends = wallEnds(graph);
+  if (ends.size() > kMostRays) return rays;
   for (const WallEnd& end : ends) {
-    const Hit hit = firstHit(graph, end, widest, tolerance);
+    const EndHit hit = firstHit(graph, end, widest, tolerance);
+    if (hit.edge >= 0) rays.push_back({end, hit, goesOnBehind(graph, end, hit.distance, tolerance)});
+  }
+  return rays;
+}
+
+/// The wall's other face is bridged, or has a wall in line with it behind what it meets as near.
+bool otherFaceGoesOn(const LineGraph& graph, const std::vector<Ray>& rays, const Ray& ray) {
+  const bool isBridged = std::any_of(graph.edges.begin(), graph.edges.end(), [&](const GraphEdge& edge) {
+    if (edge.removed || !edge.isBridge()) return false;
+    const auto [a, b] = edge.nodes;
+    if (a != ray.end.other && b != ray.end.other) return false;
+    const Vec2 way = graph.nodes[at(edge.other(ray.end.other))] - graph.nodes[at(ray.end.other)];
+    return way.normalized().dot(ray.end.way) > kSameWay && way.norm() > ray.hit.distance - kThickestWall;
+  });
+  return isBridged || std::any_of(rays.begin(), rays.end(), [&](const Ray& other) {
+           return other.end.node == ray.end.other && other.inLine &&
+                  other.end.way.dot(ray.end.way) > kSameWay &&
+                  std::abs(other.hit.distance - ray.hit.distance) < kThickestWall;
+         });
+}
+
+}  // namespace
+
+int bridgeToWalls(LineGraph& graph, const std::vector<GraphFace>& faces, std::span<const Segment2> doors,
+                  double widest, double tolerance) {
+  const ClosedRooms rooms{faces, partsOf(graph)};
+  const std::vector<Ray> rays = raysOf(graph, widest, tolerance);
+  std::vector<Ray> taken;
+  for (const Ray& ray : rays) {
+    const bool goesOn = ray.inLine || (!ray.end.loose() && otherFaceGoesOn(graph, rays, ray));
+    const bool narrow = ray.hit.distance <= kWidestDoor;
+    const Vec2 middle = ray.end.place + 0.5 * ray.hit.distance * ray.end.way;
+    const bool within =
+        rooms.hold(middle, ray.end.node) || rooms.hold(middle, graph.edges[at(ray.hit.edge)].nodes[0]);
+    const bool free = ray.end.loose() ? narrow && !within : goesOn && !within;
+    if (free || (goesOn && narrow) || isDoor(doors, ray.end, ray.hit.distance)) taken.push_back(ray);
+  }
+  int added = 0;
+  for (const Ray& ray : taken) {
+    // Edges may have been cut since.
+    const EndHit hit = firstHit(graph, ray.end, widest, tolerance);
     if (hit.edge < 0) continue;
-    if (rooms.hold(end.place + 0.5 * hit.distance * end.way, end.node)) continue;
-    const int node = nodeAt(graph, hit.edge, end.place + hit.distance * end.way, tolerance);
-    if (node == end.node || joined(graph, end.node, node)) continue;
-    graph.edges.push_back({{end.node, node}, -1, false});
+    const int node = nodeAt(graph, hit.edge, ray.end.place + hit.distance * ray.end.way, tolerance);
+    if (node == ray.end.node || joined(graph, ray.end.node, node)) continue;
+    graph.edges.push_back({{ray.end.node, node}, -1, false});
     ++added;
   }
   return added;

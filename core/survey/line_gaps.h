@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <span>
 #include <vector>
 
+#include "survey/line_ends.h"
 #include "survey/line_faces.h"
 
 namespace baywright::detail {
@@ -14,15 +16,11 @@ struct LineGap {
   double width = 0;
 };
 
-/// A wall drawn as two lines is no thicker than this; a region as thin on the whole is masonry and no room.
-inline constexpr double kThickestWall = 0.5;
-
 /// A house has fewer ends of walls; more of them are hatches or scribbles, and nothing is bridged.
 inline constexpr std::size_t kMostWallEnds = 30'000;
 inline constexpr std::size_t kMostRays = 4'000;
 
-/// Gaps of at most `widest`, narrowest first, each end in one gap only for each way it faces. An end of a
-/// wall is a loose end, or the corner where one face turns round the wall's short end into the other.
+/// Gaps of at most `widest`, narrowest first, each end in one gap only for each way it faces.
 std::vector<LineGap> facingGaps(const LineGraph& graph, double tolerance, double widest);
 
 /// A gap up to this between two ends of walls is a door, whatever is closed round it. A wider one may be no
@@ -34,9 +32,13 @@ inline constexpr double kWidestDoor = 1.3;
 int bridge(LineGraph& graph, const std::vector<GraphFace>& faces, const std::vector<LineGap>& gaps,
            double widest);
 
-/// Adds bridges from loose ends straight on to the wall that they point at, where that is at most `widest`
-/// away: doors in the corner of a room.
-int bridgeToWalls(LineGraph& graph, const std::vector<GraphFace>& faces, double widest, double tolerance);
+/// Adds bridges from ends of walls straight on to what they point at, at most `widest` away. From a loose
+/// end: up to kWidestDoor, a door in the corner of a room. From any end: where the wall goes on in line
+/// behind what it meets, as where a partition stands at the jamb of a window, or where its other face is
+/// bridged. None of them cuts a room of `faces` in two, but doors in line with a wall and those of `doors`,
+/// from hinge to where the leaf shuts. Returns how many were added.
+int bridgeToWalls(LineGraph& graph, const std::vector<GraphFace>& faces, std::span<const Segment2> doors,
+                  double widest, double tolerance);
 
 /// Removes bridges over mere niches: regions of less than kLargestNiche behind a single bridge.
 int removeNiches(LineGraph& graph, const std::vector<GraphFace>& faces);

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <optional>
 
 #include "geometry/polygon_validity.h"
 #include "survey/line_gaps.h"
@@ -39,10 +40,9 @@ void bridgeGaps(LineGraph& graph, const LinesToJoin& request) {
     detail::pruneLooseEnds(closed);
     const auto faces = detail::facesOf(closed);
     detail::bridge(graph, faces, gaps, widest);
-    if (widest != detail::kWidestDoor) continue;
-    LineGraph withDoors = graph;
-    detail::pruneLooseEnds(withDoors);
-    detail::bridgeToWalls(graph, detail::facesOf(withDoors), widest, request.tolerance);
+    LineGraph withGaps = graph;
+    detail::pruneLooseEnds(withGaps);
+    detail::bridgeToWalls(graph, detail::facesOf(withGaps), request.doors, widest, request.tolerance);
   }
 }
 
@@ -225,16 +225,34 @@ void takeRooms(LineGraph graph, JoinedLines& joined) {
   joined.wallThickness = meanThickness(faces, frames);
 }
 
-// One line round three sides: the fourth is a front that nobody drew, as of a carport.
+// The two nodes, of all ends of walls, between which a front is open: the ends of a single line, or the
+// nearest corners of the only two walls that end. Nothing where there are others.
+std::optional<std::pair<int, int>> frontOf(const LineGraph& graph) {
+  std::vector<std::pair<int, int>> ends;  // both corners of each; of a loose end the same twice
+  for (const detail::WallEnd& end : detail::wallEnds(graph)) {
+    const auto corners = std::minmax({end.node, end.loose() ? end.node : end.other});
+    if (std::find(ends.begin(), ends.end(), std::pair<int, int>(corners)) == ends.end())
+      ends.push_back(corners);
+  }
+  if (ends.size() != 2) return std::nullopt;
+  const auto apart = [&](const std::pair<int, int>& way) {
+    return (graph.nodes[at(way.first)] - graph.nodes[at(way.second)]).norm();
+  };
+  const auto [a, b] = std::pair(ends[0], ends[1]);
+  const std::array ways{std::pair(a.first, b.first), std::pair(a.first, b.second),
+                        std::pair(a.second, b.first), std::pair(a.second, b.second)};
+  return *std::min_element(ways.begin(), ways.end(),
+                           [&](const auto& u, const auto& v) { return apart(u) < apart(v); });
+}
+
+// Walls round three sides: the fourth is a front that nobody drew, as of a carport, or one door from wall to
+// wall.
 bool closeFront(LineGraph& graph) {
   constexpr double kWidestFront = 9;  // metres: three cars
-  const auto incidence = graph.incidence();
-  std::vector<int> ends;
-  for (std::size_t n = 0; n < incidence.size(); ++n)
-    if (incidence[n].size() == 1) ends.push_back(static_cast<int>(n));
-  if (ends.size() != 2 || (graph.nodes[at(ends[0])] - graph.nodes[at(ends[1])]).norm() > kWidestFront)
+  const auto front = frontOf(graph);
+  if (!front || (graph.nodes[at(front->first)] - graph.nodes[at(front->second)]).norm() > kWidestFront)
     return false;
-  graph.edges.push_back({{ends[0], ends[1]}, -1, false});
+  graph.edges.push_back({{front->first, front->second}, -1, false});
   return true;
 }
 

@@ -14,6 +14,7 @@ struct LinesToJoin {
   std::vector<Segment2> lines;
   double tolerance = 0.005;  ///< ends this near are one; > 0, at most kLargestJoinTolerance
   double widestGap = 5.5;    ///< a double garage door; gaps in walls up to it are openings; 0: none are
+  std::vector<Segment2> doors = {};  ///< from hinge to where the leaf shuts, of doors that are drawn as such
 };
 inline constexpr double kLargestJoinTolerance = 0.2;  // metres; more joins walls with their other face
 
@@ -37,15 +38,17 @@ struct JoinedLines {
 
 /// The rooms among the lines. They are cut where they cross or touch and joined within the tolerance; where
 /// they overlap one is kept. Gaps between ends of walls in line with each other are bridged, narrow ones
-/// first; those wider than a door not within a region that is closed without. Where nothing closes but for a
-/// single pair of ends, the way between them is an open front. A recess no deeper than a wall is an opening
-/// where its back has other things behind it than its jambs: the lines of a window. Niches stay part of their
-/// room. Of walls drawn as two lines the region between them is known by being thin (kThickestWall), so that
-/// rooms end at the inner faces. A region that holds whole walls, like a sheet's frame or a plot's border, is
-/// no room, nor is one of less than kSmallestRoom. Where a region without openings holds a single closed
-/// outline, lines alone do not tell a sheet's frame from a room with a table in it: it counts as a frame when
-/// the outline is as large as a room and has a gap, or fills more of it than furniture does, or when the
-/// region is larger than rooms are.
+/// first; those wider than a door not within a region that is closed without. An end also reaches straight on
+/// to what it meets where the wall goes on in line behind that, as where a partition stands at a window's
+/// jamb, or where a door is drawn there. Where nothing closes but for a single pair of ends of walls, the way
+/// between them is an open front. A recess no deeper than a wall is an opening where its back has other
+/// things behind it than its jambs: the lines of a window. Niches stay part of their room. Of walls drawn as
+/// two lines the region between them is known by being thin (kThickestWall), so that rooms end at the inner
+/// faces. A region that holds whole walls, like a sheet's frame or a plot's border, is no room, nor is one of
+/// less than kSmallestRoom. Where a region without openings holds a single closed outline, lines alone do not
+/// tell a sheet's frame from a room with a table in it: it counts as a frame when the outline is as large as
+/// a room and has a gap, or fills more of it than furniture does, or when the region is larger than rooms
+/// are.
 ///
 /// Corners are exact where lines cross; curves come in chords and keep kCollinear of accuracy. Refused with a
 /// sentence: no lines, numbers that are not finite, too many lines or crossings, nothing closed (with the

@@ -6,6 +6,7 @@
 
 #include "job/limits.h"
 #include "survey/csv_rows.h"
+#include "survey/csv_rows_text.h"
 #include "survey/measuring_list_corners.h"
 #include "survey/measuring_list_figures.h"
 #include "survey/measuring_list_row.h"
@@ -23,11 +24,24 @@ using detail::lower;
 using detail::namesOf;
 using detail::RowKind;
 
+/// Where a window's sill is drawn until somebody reads it, metres.
+constexpr double kWindowSill = 0.9;
+
+/// Fields up to the last that holds something, as spreadsheets part empty ones too; but all of them where a
+/// comma that parts fields may have been meant as a decimal one.
+std::size_t usedFields(const CsvRow& row) {
+  if (row.separator == ',') return row.fields.size();
+  const auto last = std::find_if(row.fields.rbegin(), row.fields.rend(),
+                                 [](const std::string& field) { return !field.empty(); });
+  return static_cast<std::size_t>(row.fields.rend() - last);
+}
+
 class Reader {
  public:
   explicit Reader(std::optional<UnitSystem> asked) : figures_(std::move(asked)) {}
 
-  Result<MeasuringList> read(const std::vector<CsvRow>& rows) {
+  /// `remarked` is what the remarks say of the order of letters; a row wins over it.
+  Result<MeasuringList> read(const std::vector<CsvRow>& rows, LetterOrder remarked) {
     if (rows.empty())
       return fail("The list is empty.", {},
                   "Its first line names the columns: kind,from,to,at,x,y,value,how.");
@@ -38,13 +52,13 @@ class Reader {
       if (const auto ok = readUnit(ListRow(rows[i], columns_)); !ok) return tl::unexpected(ok.error());
     noteCommas(rows);
     for (std::size_t i = 1; i < rows.size(); ++i) {
-      if (rows[i].fields.size() > rows.front().fields.size())
-        return fail("The row has " + std::to_string(rows[i].fields.size()) +
-                        " fields, but the header names " + std::to_string(rows.front().fields.size()) +
-                        " columns.",
+      if (const std::size_t used = usedFields(rows[i]); used > rows.front().fields.size())
+        return fail("The row has " + std::to_string(used) + " fields, but the header names " +
+                        std::to_string(rows.front().fields.size()) + " columns.",
                     ListRow(rows[i], columns_).where(), "A comma inside a figure needs quotes: \"3,45 m\".");
       if (const auto ok = readRow(ListRow(rows[i], columns_)); !ok) return tl::unexpected(ok.error());
     }
+    if (list_.order == LetterOrder::NotSaid) list_.order = remarked;
     return finished();
   }
 
@@ -90,12 +104,25 @@ class Reader {
         return {};
       case RowKind::Corners:
         return corners_.state(row);
+      case RowKind::Order:
+        return readOrder(row);
       case RowKind::Reading:
         return readReading(row, found->measurement);
       case RowKind::Opening:
         break;
     }
     return readOpening(row, found->opening);
+  }
+
+  Result<void> readOrder(const ListRow& row) {
+    const LetterOrder order = detail::orderIn(row.field("value"));
+    if (order == LetterOrder::NotSaid)
+      return fail("'" + row.field("value").substr(0, 40) + "' is no way round a room.", row.where("value"),
+                  "Write clockwise or counter-clockwise, as seen from above.");
+    if (list_.order != LetterOrder::NotSaid && list_.order != order)
+      return fail("The list says two ways round.", row.where("value"), "Keep the one that is right.");
+    list_.order = order;
+    return {};
   }
 
   Result<void> readReading(const ListRow& row, MeasurementKind kind) {
@@ -176,6 +203,8 @@ class Reader {
       return {};
     };
     opening.height.known = false;
+    // A door stands on the floor; what nobody read of a window is not known.
+    if (kind == OpeningKind::Window) opening.sill = notMeasured(kWindowSill);
     if (const auto ok = set(opening.offset, "x", true); !ok) return ok;
     if (const auto ok = set(opening.width, "value", true); !ok) return ok;
     if (const auto ok = set(opening.sill, "y", false); !ok) return ok;
@@ -247,7 +276,7 @@ bool looksLikeMeasuringList(std::string_view text) {
 Result<MeasuringList> readMeasuringList(std::string_view text, std::optional<UnitSystem> asked) {
   const auto rows = csvRows(text);
   if (!rows) return tl::unexpected(rows.error());
-  return Reader(std::move(asked)).read(*rows);
+  return Reader(std::move(asked)).read(*rows, detail::orderInRemarks(detail::tableText(text)));
 }
 
 }  // namespace baywright

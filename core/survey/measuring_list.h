@@ -8,8 +8,12 @@
 
 #include "base/problem.h"
 #include "job/job.h"
+#include "survey/network.h"
 
 namespace baywright {
+
+/// Which way round the letters of a list run, seen from above.
+enum class LetterOrder { NotSaid, CounterClockwise, Clockwise };
 
 /// What a fitter wrote down in a room, as a table (CSV) that any spreadsheet or editor makes. One reading a
 /// row, in any order, as read. The first row names the columns; all but `kind` and `value` may be missing,
@@ -28,14 +32,18 @@ namespace baywright {
 ///     door,B,,,0.85,,0.90,2.03,,front door    in wall B, 0.85 from corner B, 0.90 wide, 2.03 high
 ///     window,C,,,1.10,0.95,1.20,1.10,,        the same; y is the sill's height above the floor
 ///     corners,,,,,,6,,,                       needed where no reading names the last corner
+///     order,,,,,,clockwise,,,                 which way round the letters run, seen from above
 ///
-/// Walls and corners have letters, A to Z and then AA, AB and so on. Corner A is where wall A starts. They
-/// run counter-clockwise seen from above: walk along the walls with the wall at your right hand. Further
-/// kinds are `garage door` and `passage`. `how` is tape (also where it is empty), laser, drawing, scan or
-/// guess. A figure may have a decimal point or a decimal comma; a comma before exactly three digits is only
-/// believed where another figure of the list has a decimal comma too.
+/// Walls and corners have letters, A to Z and then AA, AB and so on. Corner A is where wall A starts, and it
+/// ends at corner B. Lengths, angles and offsets are the same in a room and in its mirror image, so no list
+/// tells by its figures which way round the letters run: a row `order` says it, or else a remark that holds
+/// the word. Where neither does they count as counter-clockwise: along the walls with the wall at the right
+/// hand. Further kinds are `garage door` and `passage`. `how` is tape (also where it is empty), laser,
+/// drawing, scan or guess. A figure may have a decimal point or a decimal comma; a comma before exactly three
+/// digits is only believed where another figure of the list has a decimal comma too.
 struct MeasuringList {
-  std::vector<Wall> walls;  ///< lettered, all still at the origin
+  LetterOrder order = LetterOrder::NotSaid;
+  std::vector<Wall> walls;  ///< lettered, all still at the origin, in the order of their letters
   /// In the order of the list. A ceiling height at a corner names the corner in `at`.
   std::vector<Measurement> readings;
   std::vector<Opening> openings;
@@ -62,8 +70,5 @@ MeasuringList measuringListOf(const Job& job);
 
 /// "m", "mm", "cm", "ft" (decimal feet), "ft-in", "in", and the words spelled out; nothing for others.
 std::optional<LengthUnit> unitNamed(std::string_view name);
-
-/// A, B, ... Z, AA, AB, ...
-std::string cornerLetters(int corner);
 
 }  // namespace baywright

@@ -17,6 +17,31 @@ std::string lower(std::string_view text) {
   return result;
 }
 
+LetterOrder orderIn(std::string_view text) {
+  constexpr std::string_view kWord = "clockwise";
+  const std::string words = lower(text);
+  bool isClockwise = false, isCounter = false;
+  for (auto at = words.find(kWord); at != std::string::npos; at = words.find(kWord, at + 1)) {
+    std::string_view before = std::string_view(words).substr(0, at);
+    if (before.ends_with('-') || before.ends_with(' ')) before.remove_suffix(1);
+    (before.ends_with("counter") || before.ends_with("anti") ? isCounter : isClockwise) = true;
+  }
+  if (isClockwise == isCounter) return LetterOrder::NotSaid;
+  return isClockwise ? LetterOrder::Clockwise : LetterOrder::CounterClockwise;
+}
+
+LetterOrder orderInRemarks(std::string_view table) {
+  std::string remarks;
+  for (std::size_t at = 0; at < table.size();) {
+    const auto end = std::min(table.find('\n', at), table.size());
+    const std::string_view line = table.substr(at, end - at);
+    const auto first = line.find_first_not_of(" \t");
+    if (first != std::string_view::npos && line[first] == '#') remarks.append(line).append("\n");
+    at = end + 1;
+  }
+  return orderIn(remarks);
+}
+
 Result<ColumnName> columnNamed(std::string_view text) {
   ColumnName column{lower(text), {}};
   if (const auto open = column.name.find_first_of("(["); open != std::string::npos && open > 0) {
@@ -57,13 +82,6 @@ std::optional<LengthUnit> unitNamed(std::string_view name) {
                                                           {"millimeters", LengthUnit::Millimetres}};
   const auto found = names.find(detail::lower(name));
   return found == names.end() ? std::nullopt : std::optional(found->second);
-}
-
-std::string cornerLetters(int corner) {
-  std::string letters;
-  for (int rest = corner + 1; rest > 0; rest = (rest - 1) / 26)
-    letters.insert(letters.begin(), static_cast<char>('A' + (rest - 1) % 26));
-  return letters;
 }
 
 }  // namespace baywright

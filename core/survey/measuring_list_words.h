@@ -8,11 +8,12 @@
 #include "base/problem.h"
 #include "job/measurement.h"
 #include "job/opening.h"
+#include "survey/measuring_list.h"
 #include "units/unit_system.h"
 
 namespace baywright::detail {
 
-enum class RowKind { Unit, Corners, Reading, Opening };
+enum class RowKind { Unit, Corners, Order, Reading, Opening };
 
 struct KindName {
   std::string_view name;
@@ -24,6 +25,7 @@ struct KindName {
 inline constexpr std::array kKinds = {
     KindName{"unit", RowKind::Unit},
     KindName{"corners", RowKind::Corners},
+    KindName{"order", RowKind::Order},
     KindName{"wall", RowKind::Reading, MeasurementKind::WallLength},
     KindName{"diagonal", RowKind::Reading, MeasurementKind::Diagonal},
     KindName{"angle", RowKind::Reading, MeasurementKind::Angle},
@@ -46,6 +48,12 @@ inline constexpr std::array kInstruments = {
     InstrumentName{"tape", Instrument::Tape}, InstrumentName{"laser", Instrument::Laser},
     InstrumentName{"drawing", Instrument::Drawing}, InstrumentName{"scan", Instrument::Scan},
     InstrumentName{"guess", Instrument::Guess}};
+
+/// The order of letters that a text holds the word for: clockwise, counter-clockwise, anticlockwise. NotSaid
+/// where it holds none, or both.
+LetterOrder orderIn(std::string_view text);
+/// The same of the remarks of a table, which begin with #.
+LetterOrder orderInRemarks(std::string_view table);
 
 /// ASCII letters in lower case.
 std::string lower(std::string_view text);

@@ -95,8 +95,8 @@ std::string writeMeasuringList(const MeasuringList& list) {
   }
   for (const Opening& opening : list.openings)
     text += csvLine({std::string(kindName(opening.kind)), letter(opening.wall), "", "",
-                     length(opening.offset.value), length(opening.sill.value), length(opening.width.value),
-                     opening.height.known ? length(opening.height.value) : "",
+                     length(opening.offset.value), opening.sill.known ? length(opening.sill.value) : "",
+                     length(opening.width.value), opening.height.known ? length(opening.height.value) : "",
                      std::string(howName(opening.width.how)), onOneLine(opening.name)});
   return text;
 }

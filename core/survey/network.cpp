@@ -76,7 +76,7 @@ Result<Observation> offset(const SurveyNetwork& network, const Measurement& read
     return fail("Corner " + network.names[made.to] + " is an end of wall " + network.names[made.from] +
                     " and has no offset from it.",
                 "readings", "Name another corner or another wall.");
-  made.what = "corner " + network.names[made.to] + " from wall " + network.names[made.from];
+  made.what = "corner " + network.names[made.to] + " from " + lengthName(network, made.from, made.at);
   made.unsignedValue = reading.value >= 0;
   return made;
 }
@@ -137,19 +137,42 @@ bool isWallRead(std::span<const Wall> walls, std::size_t wall, std::span<const M
   });
 }
 
-std::string lengthName(const SurveyNetwork& network, int from, int to) {
-  if (network.next(from) == to) return "wall " + network.names[from];
-  if (network.next(to) == from) return "wall " + network.names[to];
-  return "diagonal " + network.names[std::min(from, to)] + "-" + network.names[std::max(from, to)];
+std::string cornerLetters(int corner) {
+  std::string letters;
+  for (int rest = corner + 1; rest > 0; rest = (rest - 1) / 26)
+    letters.insert(letters.begin(), static_cast<char>('A' + (rest - 1) % 26));
+  return letters;
 }
 
-Result<SurveyNetwork> networkOf(std::span<const Wall> walls, std::span<const Measurement> readings) {
+bool lettersRunClockwise(std::span<const Wall> walls) {
+  const int count = static_cast<int>(walls.size());
+  for (int i = 0; i < count; ++i)
+    if (walls[static_cast<std::size_t>(i)].name != cornerLetters((count - i) % count)) return false;
+  return count > 2;
+}
+
+std::string lengthName(const SurveyNetwork& network, int from, int to) {
+  if (network.next(to) == from) std::swap(from, to);
+  const bool isBackward = network.namesBothEnds && network.names[1] != cornerLetters(1);
+  if (network.next(from) == to) {
+    if (!network.namesBothEnds) return "wall " + network.names[from];
+    if (isBackward) std::swap(from, to);
+    return "wall " + network.names[from] + "-" + network.names[to];
+  }
+  if (from > to) std::swap(from, to);
+  if (isBackward && from != 0) std::swap(from, to);  // corner A comes first either way
+  return "diagonal " + network.names[from] + "-" + network.names[to];
+}
+
+Result<SurveyNetwork> networkOf(std::span<const Wall> walls, std::span<const Measurement> readings,
+                                bool namesBothEnds) {
   if (walls.size() < 3) return fail("A floor has at least three walls.", "room", "Name the others too.");
   SurveyNetwork network;
   for (const Wall& wall : walls) {
     network.corners.push_back(wall.id);
     network.names.push_back(wall.name);
   }
+  network.namesBothEnds = namesBothEnds || lettersRunClockwise(walls);
   for (const Measurement& reading : readings) {
     if (!reading.used || reading.kind == MeasurementKind::CeilingHeight) continue;
     Result<Observation> made = reading.kind == MeasurementKind::Angle    ? angle(network, reading)

@@ -40,6 +40,9 @@ struct Observation {
 struct SurveyNetwork {
   std::vector<Id> corners;         ///< the walls' ids
   std::vector<std::string> names;  ///< the walls' names
+  /// Walls are named by the letters at both their ends, as their own would say another thing to whoever
+  /// lettered the corners clockwise.
+  bool namesBothEnds = false;
   std::vector<Observation> observations;
 
   int size() const { return static_cast<int>(corners.size()); }
@@ -51,11 +54,13 @@ struct SurveyNetwork {
 /// are passed over. A wall length may name its far corner or not. An inner angle between both neighbours of a
 /// corner counts on the room's side (0..360 degrees) whichever neighbour comes first; between other corners
 /// it counts from 0 to 180. An offset's sense follows from the corners' start unless it is typed negative,
-/// which means behind the wall's line.
+/// which means behind the wall's line. Walls are named by both ends where that is asked for, or where their
+/// letters run backwards (lettersRunClockwise).
 ///
 /// Refused: fewer than three walls, a reading that names a corner that is not there or one corner twice,
 /// values that are no length (limits::kWallLength) or no angle between 0 and 360 degrees.
-Result<SurveyNetwork> networkOf(std::span<const Wall> walls, std::span<const Measurement> readings);
+Result<SurveyNetwork> networkOf(std::span<const Wall> walls, std::span<const Measurement> readings,
+                                bool namesBothEnds = false);
 
 /// What the observation measures between these corners.
 double observed(const Observation& observation, const Ring& corners);
@@ -73,7 +78,13 @@ std::vector<Observation> settled(std::vector<Observation> observations, const Ri
 /// Whether a reading that is used gives this wall's length.
 bool isWallRead(std::span<const Wall> walls, std::size_t wall, std::span<const Measurement> readings);
 
-/// "wall A" for neighbours, "diagonal A-C" for others.
+/// True for walls named A, D, C, B: somebody lettered the corners clockwise.
+bool lettersRunClockwise(std::span<const Wall> walls);
+
+/// A, B, ... Z, AA, AB, ...
+std::string cornerLetters(int corner);
+
+/// "wall A" for neighbours, "wall A-B" where walls are named by both ends; "diagonal A-C" for others.
 std::string lengthName(const SurveyNetwork& network, int from, int to);
 bool areNeighbours(const SurveyNetwork& network, int a, int b);
 

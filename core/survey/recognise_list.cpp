@@ -12,6 +12,7 @@
 #include "survey/advice.h"
 #include "survey/blunder_test.h"
 #include "survey/ceiling_fit_job.h"
+#include "survey/recognise_list_mirror.h"
 #include "units/length_text.h"
 
 namespace baywright {
@@ -42,24 +43,31 @@ class Recogniser {
     if (const auto ok = addWalls(); !ok) return tl::unexpected(ok.error());
     addCeiling();
     for (const Opening& opening : list_.openings) addOpening(opening);
-    return std::move(made_);
+    noteOrder();
+    return isClockwise() ? detail::mirrored(std::move(made_)) : std::move(made_);
   }
 
  private:
+  bool isClockwise() const { return list_.order == LetterOrder::Clockwise; }
+
+  /// As if letters ran counter-clockwise: a room where they do not is mirrored in the end.
+  Result<SurveyNetwork> networkNow() const {
+    return networkOf(list_.walls, made_.measurements, isClockwise());
+  }
+
   Result<void> addWalls() {
-    auto network = networkOf(list_.walls, made_.measurements);
+    auto network = networkNow();
     if (!network) return tl::unexpected(network.error());
     auto adjustment = adjust(*network);
-    if (!adjustment) return tl::unexpected(withAllWalls(adjustment.error()));
-    if (setAside(*network, *adjustment)) {
-      network = networkOf(list_.walls, made_.measurements);
+    if (adjustment ? setAside(*network, *adjustment) : setAsideUnfit(*network)) {
+      network = networkNow();
       if (network) adjustment = adjust(*network);
-      if (!adjustment) return tl::unexpected(withAllWalls(adjustment.error()));
     }
+    if (!adjustment) return tl::unexpected(withAllWalls(adjustment.error()));
     const Ring ring = adjustment->ring();
     if (!selfCrossings({ring, {}}).empty() || signedArea(ring) <= 0)
       return fail("The walls that were read cross each other." + suspicions(), "readings",
-                  "Check their order: letters run counter-clockwise, with the wall at your right hand.");
+                  "Check their order: each wall runs from its own letter's corner to the next letter's.");
     if (signedArea(ring) < kSmallestFloor)
       return fail("The walls that were read enclose no floor." + suspicions(), "readings",
                   "Look for a wall that is too long, or one that was left out.");
@@ -68,14 +76,24 @@ class Recogniser {
     for (const AdjustedReading& reading : adjustment->readings)
       made_.residuals.push_back({reading.what, reading.residual, reading.standardised});
     made_.notes = adjustment->notes;
-    // A rectangle is its own mirror image; any other room is not.
-    if (list_.walls.size() > 4 || !list_.openings.empty())
-      made_.notes.push_back(
-          "Letters were taken to run counter-clockwise seen from above; if they run clockwise, the room is "
-          "mirrored.");
     if (const auto advice = adviseReading(*network, *adjustment, usualInstrument(), list_.units))
       made_.notes.push_back(advice->sentence);
     return {};
+  }
+
+  void noteOrder() {
+    // A rectangle is its own mirror image; any other room is not.
+    const bool isOwnImage = list_.walls.size() == 4 && list_.openings.empty();
+    if (list_.order == LetterOrder::NotSaid && !isOwnImage)
+      made_.notes.push_back(
+          "The list does not say which way round its letters run. They were taken to run counter-clockwise "
+          "seen from above; if they run clockwise the room is mirrored: add a row 'order' with the value "
+          "clockwise.");
+    if (list_.order == LetterOrder::Clockwise)
+      made_.notes.push_back(
+          "The list's letters run clockwise seen from above. Corners keep their letters; a wall of the plan "
+          "is named after the corner at its right as one looks at it, so that wall A of the list, between "
+          "corners A and B, is wall B of the plan.");
   }
 
   std::string suspicions() const {
@@ -106,6 +124,22 @@ class Recogniser {
       isAny = true;
     }
     return isAny;
+  }
+
+  /// Where all readings cannot be adjusted together: the likeliest of each blunder's suspects go.
+  bool setAsideUnfit(const SurveyNetwork& network) {
+    const auto test = testWhereNothingFits(network, list_.units);
+    if (!test) return false;
+    for (const Suspicion& suspicion : test->suspicions) {
+      Measurement* reading = findById(made_.measurements, suspicion.suspects.front().reading);
+      if (!reading) return false;
+      reading->used = false;
+      made_.suspicious.push_back(suspicion.sentence + (suspicion.culprit()
+                                                           ? " It was set aside here."
+                                                           : " With the first of them nothing fits: it was "
+                                                             "set aside here."));
+    }
+    return true;
   }
 
   /// The instrument that most readings were taken with, the first of equals.

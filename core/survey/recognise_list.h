@@ -8,7 +8,11 @@
 namespace baywright {
 
 /// The room that a measuring list describes: corners adjusted (adjustment.h), ceiling planes fitted
-/// (ceiling_fit.h), openings in their walls. Corner A is the origin and wall A runs along x.
+/// (ceiling_fit.h), openings in their walls. Corner A is the origin and the wall from A to B runs along x.
+///
+/// A room's walls run counter-clockwise and are named after the corners where they start. Where the list's
+/// letters run clockwise, corners keep their letters, so that the list's wall A, from A to B, is wall B of
+/// the room; the notes say so, and readings are named by both ends of their walls.
 ///
 /// A reading that the others contradict, and that alone explains the misfit or is the only one without which
 /// the corners are square (blunder_test.h), is set aside: it stays among the measurements with `used` false,

@@ -123,6 +123,16 @@ TEST(SurveyAdjustment, SaysWhereAnotherShapeFitsAsWell) {
   EXPECT_FALSE(adjusted(readOff(kRectangle, {"AC"})).shapeIsDoubtful);
 }
 
+TEST(SurveyAdjustment, SaysWhereASquareRoomCouldBeAnotherSquareRoom) {
+  // From its walls alone a niche is no other than a pier of the same size.
+  const SurveyAdjustment niche =
+      adjusted(readOff({{0, 0}, {6, 0}, {6, 4}, {4, 4}, {4, 4.6}, {2.5, 4.6}, {2.5, 4}, {0, 4}}));
+  EXPECT_TRUE(niche.shapeIsDoubtful);
+  // One shape only closes with the walls of these.
+  EXPECT_FALSE(adjusted(readOff(kRectangle)).shapeIsDoubtful);
+  EXPECT_FALSE(adjusted(readOff(kLShape)).shapeIsDoubtful);
+}
+
 TEST(SurveyAdjustment, FindsAChamferFromAngles) {
   const Ring chamfered{{0, 0}, {5, 0}, {5, 3}, {4, 4}, {0, 4}};
   SurveyList list = readOff(chamfered);

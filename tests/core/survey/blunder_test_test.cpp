@@ -85,6 +85,51 @@ TEST(BlunderTest, FindsTwoBlundersOneAfterTheOther) {
   EXPECT_EQ(test.suspicions[1].suspects[0].what, "diagonal D-F");
 }
 
+TEST(BlunderTest, SaysOfEachOfThreeWhatTheGoodReadingsMakeOfIt) {
+  // With the others still in, each would be pulled off.
+  SurveyList list = readOff(kLShape, {"AC", "AD", "AE", "BD", "DF", "CF", "BF", "CE"})
+                        .offset('A', 'E', 5.5)
+                        .offset('F', 'C', 7)
+                        .offset('C', 'F', 2.5)
+                        .angle('C', 90)
+                        .angle('E', 90);
+  list.how = Instrument::Laser;
+  const std::vector<std::size_t> wrong{0, 6, 10};
+  const SurveyList good = list;
+  for (const std::size_t i : wrong) list.readings[i].value += 0.05 * static_cast<double>(i + 2);
+  const BlunderTest test = tested(list);
+  ASSERT_EQ(test.suspicions.size(), 3u);
+  for (const std::size_t i : wrong) {
+    const auto named = std::find_if(test.suspicions.begin(), test.suspicions.end(), [&](const Suspicion& s) {
+      return s.suspects.front().reading == list.readings[i].id;
+    });
+    ASSERT_NE(named, test.suspicions.end()) << i;
+    EXPECT_NEAR(named->suspects.front().probable.value, good.readings[i].value, 1e-5);
+  }
+}
+
+TEST(BlunderTest, FindsAReadingThatIsGrosslyWrong) {
+  // A decimal point slipped, feet for metres: each reading in turn, the first wall too.
+  const SurveyList good = readOff(kLShape, {"AC", "AD", "AE", "BD", "DF", "CF", "BF", "CE"});
+  for (const double factor : {10.0, 0.1, 0.3048}) {
+    for (std::size_t i = 0; i < good.readings.size(); ++i) {
+      SurveyList list = good;
+      list.readings[i].value *= factor;
+      const SurveyNetwork network = list.network();
+      const auto made = adjust(network);
+      const auto test = made ? testForBlunders(network, *made, UnitSystem{})
+                             : testWhereNothingFits(network, UnitSystem{}).value_or(BlunderTest{});
+      ASSERT_FALSE(test.suspicions.empty()) << factor << " " << i;
+      const auto& suspects = test.suspicions[0].suspects;
+      const auto named = std::find_if(suspects.begin(), suspects.end(), [&](const SuspectReading& suspect) {
+        return suspect.reading == list.readings[i].id;
+      });
+      ASSERT_NE(named, suspects.end()) << factor << " " << test.sentences[0];
+      EXPECT_NEAR(named->probable.value, good.readings[i].value, 1e-4) << test.sentences[0];
+    }
+  }
+}
+
 TEST(BlunderTest, SaysThatTheRoomMayNotBeSquareWhereThatWasAssumed) {
   // Opposite walls of a room that is taken as square differ by 300 mm.
   SurveyList list(4);

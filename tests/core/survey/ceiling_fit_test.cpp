@@ -151,8 +151,30 @@ TEST(CeilingFit, DoubtsReadingsOutsideTheWalls) {
 
 TEST(CeilingFit, SaysWhenOnlyOneReadingMakesASecondPart) {
   const CeilingFit fit = fitted({{1, 1, 2.4}, {5, 1, 2.401}, {3, 2, 2.4}, {1, 3, 2.399}, {5.8, 3.8, 2.04}});
-  EXPECT_TRUE(hasNote(fit, "Read it again")) << fit.notes.size();
+  // Four others agree, so it is named with what they make of it; it is planned with all the same.
+  ASSERT_EQ(fit.suspicious.size(), 1u);
+  EXPECT_NE(fit.suspicious[0].find("was read as 2.040 m, and the others make it 2.400 m"), std::string::npos)
+      << fit.suspicious[0];
   EXPECT_NEAR(heightAt(fit, {5.9, 3.9}), 2.04, 1e-6);
+  // Two beside it are too few to doubt it.
+  EXPECT_TRUE(fitted({{1, 1, 2.4}, {1, 3, 2.4}, {5.8, 3.8, 2.04}}).suspicious.empty());
+}
+
+TEST(CeilingFit, MakesNoSlopeOfReadingsThatStandSideBySide) {
+  // Walls as they are measured are not quite parallel: two readings along one are no two places across it.
+  const Ring floor{{0, 0},           {6.9994, 0},      {6.9996, 3.0002},
+                   {3.9991, 2.9995}, {3.9982, 5.5013}, {-0.0003, 5.4994}};
+  for (const double wrong : {0.1, -0.1}) {
+    const CeilingFit fit = fitted(
+        {{1, 1, 2.41}, {6, 1, 2.41 + wrong}, {1, 5, 2.41}, {3.5, 2.5, 2.41}, {6, 2.5, 2.41}, {2, 4, 2.41}},
+        floor);
+    for (const CeilingPart& part : fit.parts) EXPECT_LT(part.slope.norm(), 1);
+    ASSERT_EQ(fit.suspicious.size(), 1u) << wrong;
+    EXPECT_NE(fit.suspicious[0].find("at 6.000 m, 1.000 m was read as " +
+                                     std::string(wrong > 0 ? "2.510" : "2.310")),
+              std::string::npos)
+        << fit.suspicious[0];
+  }
 }
 
 // What is read with the noise that instruments promise is found again within a few of their sigmas.

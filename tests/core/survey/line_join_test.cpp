@@ -173,6 +173,12 @@ TEST(LineJoin, ClosesTheOpenFrontOfThreeSides) {
   ASSERT_EQ(joined->rooms[0].gaps.size(), 1u);
   EXPECT_NEAR((joined->rooms[0].gaps[0].b - joined->rooms[0].gaps[0].a).norm(), 5, 1e-9);
   EXPECT_FALSE(joinLines({chain({{6, 0}, {0, 0}, {0, 5}, {6, 5}, {6, 20}})}));
+  // Walls of two lines, and a door from one to the other.
+  const auto garage =
+      joinLines({closed({{0, 0}, {0, 6}, {3, 6}, {3, 0}, {3.2, 0}, {3.2, 6.2}, {-0.2, 6.2}, {-0.2, 0}})});
+  ASSERT_TRUE(garage) << garage.error().sentence();
+  expectRing(garage->rooms[0].ring, rectangle(0, 0, 3, 6));
+  ASSERT_EQ(garage->rooms[0].gaps.size(), 1u);
 }
 
 TEST(LineJoin, KeepsAHallThatHasARoomInIt) {
@@ -260,6 +266,55 @@ TEST(LineJoin, PartsRoomsAtADoorWithinAClosedOutline) {
       joinLines({closed(rectangle(0, 0, 8, 4)) + chain({{5, 0}, {5, 1}}) + chain({{5, 3}, {5, 4}})});
   ASSERT_TRUE(nibs);
   EXPECT_EQ(nibs->rooms.size(), 1u);
+}
+
+// Two rooms 6.1 and 2.8 wide and 4 high behind walls of 0.3, a partition of 0.1 between them with a door, and
+// in the upper wall a window of 1.5 in `x` to `x` + 1.5, in the outline of its masonry.
+std::vector<Segment2> flat(double x) {
+  const auto outer = chain({{x + 1.5, 4.3}, {9.3, 4.3}, {9.3, -0.3}, {-0.3, -0.3}, {-0.3, 4.3}, {x, 4.3}});
+  const auto jambs = chain({{x, 4.3}, {x, 4}}) + chain({{x + 1.5, 4.3}, {x + 1.5, 4}});
+  const auto left =
+      chain({{6.1, 1.9}, {6.1, 4}}) + chain({{6.1, 1}, {6.1, 0}, {0, 0}, {0, 4}, {std::min(x, 6.1), 4}});
+  const auto right = chain({{6.2, 1.9}, {6.2, 4}}) +
+                     chain({{6.2, 1}, {6.2, 0}, {9, 0}, {9, 4}, {std::max(x + 1.5, 6.2), 4}});
+  return outer + jambs + left + right + chain({{6.1, 1}, {6.2, 1}}) + chain({{6.1, 1.9}, {6.2, 1.9}});
+}
+
+TEST(LineJoin, EndsRoomsAtAWindowWhoseJambIsInLineWithAPartition) {
+  // The jamb goes straight on into the partition's face, at the window's right or left.
+  const auto rightJamb = joinLines({flat(4.6) + chain({{6.2, 4}, {7.7, 4}})});
+  ASSERT_TRUE(rightJamb) << rightJamb.error().sentence();
+  expectRing(rightJamb->rooms[0].ring, rectangle(0, 0, 6.1, 4));
+  EXPECT_EQ(rightJamb->rooms[0].gaps.size(), 2u);  // with the door
+  const auto leftJamb = joinLines({flat(6.2) + chain({{4.6, 4}, {6.1, 4}})});
+  ASSERT_TRUE(leftJamb) << leftJamb.error().sentence();
+  expectRing(leftJamb->rooms[0].ring, rectangle(0, 0, 6.1, 4));
+  ASSERT_EQ(leftJamb->rooms.size(), 2u);
+  expectRing(leftJamb->rooms[1].ring, rectangle(6.2, 0, 9, 4));
+}
+
+TEST(LineJoin, EndsRoomsAtDoorsBesideACrossingOfWalls) {
+  // Four rooms of single lines round a crossing; every door begins there.
+  const auto joined =
+      joinLines({closed(rectangle(0, 0, 9, 7)) + chain({{4, 0}, {4, 3}}) + chain({{4, 4}, {4, 7}}) +
+                 chain({{0, 4}, {3, 4}}) + chain({{4, 4}, {9, 4}})});
+  ASSERT_TRUE(joined) << joined.error().sentence();
+  ASSERT_EQ(joined->rooms.size(), 4u);
+  EXPECT_NEAR(joined->rooms[0].area, 20, 1e-9);
+}
+
+TEST(LineJoin, PartsRoomsAtADoorInACornerWhereItsLeafIsDrawn) {
+  LinesToJoin room{closed(rectangle(0, 0, 9, 4)) + chain({{6, 0}, {6, 3.1}})};
+  ASSERT_TRUE(joinLines(room));
+  EXPECT_EQ(joinLines(room)->rooms.size(), 1u);
+  room.doors = {{{6, 3.1}, {5.1, 3.1}}, {{6, 3.1}, {6, 4}}};
+  ASSERT_TRUE(joinLines(room));
+  ASSERT_EQ(joinLines(room)->rooms.size(), 2u);
+  expectRing(joinLines(room)->rooms[0].ring, rectangle(0, 0, 6, 4));
+  // The same with a partition of two lines.
+  room.lines = closed(rectangle(0, 0, 9, 4)) + chain({{6, 0}, {6, 3.1}, {6.1, 3.1}, {6.1, 0}});
+  ASSERT_EQ(joinLines(room)->rooms.size(), 2u);
+  expectRing(joinLines(room)->rooms[0].ring, rectangle(0, 0, 6, 4));
 }
 
 TEST(LineJoin, ReportsColumnsWithoutCuttingThemOut) {

@@ -173,6 +173,28 @@ TEST(MeasuringList, ReadsTheEncodingsAndLineEndsOfSpreadsheets) {
   }
 }
 
+TEST(MeasuringList, ReadsWhatSpreadsheetsAdd) {
+  const std::string rows = "kind;from;value\nunit;;m\nwall;A;6,0\nwall;B;4,0\nwall;C;6,0\nwall;D;4,0\n";
+  const auto same = [&](const std::string& text) {
+    const auto list = readMeasuringList(text);
+    EXPECT_TRUE(list) << list.error().sentence();
+    return list && list->readings.size() == 4 && list->readings[3].value == 4;
+  };
+  EXPECT_TRUE(same(rows));
+  EXPECT_TRUE(same("sep=;\n" + rows));
+  // Empty fields at the end of a row, and two bytes a letter without the mark that says so.
+  std::string padded, wide, wideBig;
+  for (const char c : rows) {
+    padded += c == '\n' ? ";;\n" : std::string(1, c);
+    wide += {c, '\0'};
+    wideBig += {'\0', c};
+  }
+  EXPECT_TRUE(same("kind;from;value\n" + padded.substr(padded.find('\n') + 1)));
+  EXPECT_TRUE(same(wide));
+  EXPECT_TRUE(same(wideBig));
+  EXPECT_FALSE(readMeasuringList(std::string("kind,from,value\n\0\0\0\0", 20)));
+}
+
 TEST(MeasuringList, TakesTheUnitFromTheHeader) {
   const MeasuringList list = read("kind,from,value [mm]\nwall,A,6012\ncorners,,4\n");
   EXPECT_NEAR(list.readings[0].value, 6.012, 1e-12);
@@ -195,6 +217,25 @@ TEST(MeasuringList, SaysLineAndColumnOfReadingsThatCannotBe) {
   EXPECT_EQ(read(head + "corners,,,3\nwall,A,,6\nwall,B,,4\nwall,C,,6\n").walls.size(), 3u);
   EXPECT_NE(refusal(head + "wall,AB,,6\nwall,BC,,4\nwall,CD,,6\n").find("one corner in a field"),
             std::string::npos);
+}
+
+TEST(MeasuringList, SaysWhichWayRoundItsLettersRun) {
+  const std::string rows = "kind,from,value\nunit,,m\nwall,A,6\nwall,B,4\nwall,C,6\nwall,D,4\n";
+  const auto order = [](const std::string& text) {
+    const auto list = readMeasuringList(text);
+    EXPECT_TRUE(list) << list.error().sentence();
+    return list ? list->order : LetterOrder::NotSaid;
+  };
+  EXPECT_EQ(order(rows), LetterOrder::NotSaid);
+  EXPECT_EQ(order(rows + "order,,Clockwise\n"), LetterOrder::Clockwise);
+  for (const char* word : {"counter-clockwise", "counterclockwise", "anticlockwise", "anti clockwise"})
+    EXPECT_EQ(order(rows + "order,," + word + "\n"), LetterOrder::CounterClockwise) << word;
+  // A remark says it too; a row wins over it, and one that says both says nothing.
+  EXPECT_EQ(order("# corners named clockwise, seen from above\n" + rows), LetterOrder::Clockwise);
+  EXPECT_EQ(order("# clockwise\n" + rows + "order,,counter-clockwise\n"), LetterOrder::CounterClockwise);
+  EXPECT_EQ(order("# not clockwise but anticlockwise\n" + rows), LetterOrder::NotSaid);
+  EXPECT_FALSE(readMeasuringList(rows + "order,,left\n"));
+  EXPECT_FALSE(readMeasuringList(rows + "order,,clockwise\norder,,counter-clockwise\n"));
 }
 
 TEST(MeasuringList, IsToldFromATableOfPoints) {

@@ -53,6 +53,21 @@ TEST(SurveyNetwork, SettlesWhatHasNoSign) {
   EXPECT_LT(observed(made[2], corners), kPi);
 }
 
+TEST(SurveyNetwork, NamesWallsByBothEndsWhereTheirLettersRunBackwards) {
+  SurveyList list(4);
+  EXPECT_EQ(lengthName(list.network(), 1, 2), "wall B");
+  EXPECT_EQ(lengthName(list.network(), 0, 3), "wall D");
+  EXPECT_EQ(lengthName(*networkOf(list.walls, {}, true), 3, 0), "wall D-A");
+  std::reverse(list.walls.begin() + 1, list.walls.end());  // A, D, C, B
+  ASSERT_TRUE(lettersRunClockwise(list.walls));
+  const SurveyNetwork turned = *networkOf(list.walls, {});
+  EXPECT_EQ(lengthName(turned, 0, 1), "wall D-A");
+  EXPECT_EQ(lengthName(turned, 2, 1), "wall C-D");
+  EXPECT_EQ(lengthName(turned, 0, 3), "wall A-B");
+  EXPECT_EQ(lengthName(turned, 1, 3), "diagonal B-D");
+  EXPECT_EQ(lengthName(turned, 2, 0), "diagonal A-C");
+}
+
 TEST(SurveyNetwork, RefusesReadingsThatNameNothing) {
   const auto refusal = [](SurveyList list) {
     const auto made = networkOf(list.walls, list.readings);

@@ -10,6 +10,7 @@
 #include "job/find.h"
 #include "job/room_geometry.h"
 #include "job/validate.h"
+#include "survey/adjustment.h"
 #include "survey/measuring_list_words.h"
 #include "survey/take_room.h"
 
@@ -110,6 +111,74 @@ TEST(RecogniseList, RefusesWallsThatLieOnEachOther) {
   ASSERT_FALSE(room);
   EXPECT_NE(room.error().sentence().find("wall D was read as 14.000 m"), std::string::npos)
       << room.error().sentence();
+}
+
+// The same room with its corners lettered the other way round: A stays, and wall A is what F was.
+constexpr const char* kClockwise =
+    "kind,from,to,at,x,y,value,height,how,note\n"
+    "unit,,,,,,m,,,\norder,,,,,,clockwise,,,\n"
+    "wall,A,,,,,5.500,,laser,\nwall,B,,,,,4.000,,laser,\nwall,C,,,,,2.500,,laser,\n"
+    "wall,D,,,,,3.000,,laser,\nwall,E,,,,,3.000,,laser,\nwall,F,,,,,7.000,,laser,\n"
+    "diagonal,A,C,,,,6.8007,,laser,\ndiagonal,A,D,,,,5.000,,laser,\ndiagonal,A,E,,,,7.6158,,laser,\n"
+    "diagonal,D,F,,,,4.2426,,laser,\ndiagonal,B,D,,,,4.717,,laser,\noffset,F,C,,,,5.500,,laser,\nangle,,,D,,,"
+    "270,,laser,\n"
+    "ceiling,,,,5,1,2.45,,laser,\nceiling,,,,1,3,2.25,,laser,\nceiling,,,,1,6,2.25,,laser,\n"
+    "door,F,,,5.25,,0.90,2.03,,front door\n"
+    "window,A,,,3.20,0.95,1.20,1.10,,\n";
+
+TEST(RecogniseList, TurnsARoomRoundWhoseLettersRunClockwise) {
+  const RecognisedRoom made = recognised(kClockwise);
+  // From A along the list's wall A; seen from above the room lies to the right of it.
+  const Ring expected{{0, 0}, {0, -7}, {3, -7}, {3, -4}, {5.5, -4}, {5.5, 0}};
+  const Ring ring = outline(made.room);
+  ASSERT_EQ(ring.size(), 6u);
+  EXPECT_GT(signedArea(ring), 0);
+  for (std::size_t i = 0; i < 6; ++i) EXPECT_LT((ring[i] - expected[i]).norm(), 0.003) << i;
+  std::string names;
+  for (const Wall& wall : made.room.walls) names += wall.name;
+  EXPECT_EQ(names, "AFEDCB");
+  // 5.25 from corner F along the wall to A, which starts at A here.
+  ASSERT_EQ(made.room.openings.size(), 2u);
+  EXPECT_EQ(findById(made.room.walls, made.room.openings[0].wall)->name, "A");
+  EXPECT_NEAR(made.room.openings[0].offset.value, 7 - 5.25 - 0.9, 0.003);
+  EXPECT_EQ(findById(made.room.walls, made.room.openings[1].wall)->name, "B");
+  EXPECT_NEAR(made.room.openings[1].offset.value, 5.5 - 3.2 - 1.2, 0.003);
+  EXPECT_NEAR(*ceilingHeightAt(made.room, {5, -1}), 2.45, 0.003);
+  EXPECT_NEAR(*ceilingHeightAt(made.room, {1, -5}), 2.25, 0.003);
+  EXPECT_TRUE(made.suspicious.empty());
+}
+
+TEST(RecogniseList, KeepsTheReadingsOfARoomThatWasTurnedRoundTrue) {
+  const RecognisedRoom made = recognised(kClockwise);
+  const auto again = adjust(made.room, made.measurements);
+  ASSERT_TRUE(again.has_value()) << again.error().sentence();
+  EXPECT_GT(again->tail, 0.05);
+  for (std::size_t i = 0; i < 6; ++i)
+    EXPECT_LT((again->corners[i].position - made.room.walls[i].start).norm(), 0.002) << i;
+  for (const AdjustedReading& reading : again->readings)
+    EXPECT_NE(reading.what, "wall A");  // whose that would be is not plain
+  EXPECT_EQ(again->readings.front().what, "wall A-B");
+}
+
+TEST(RecogniseList, NamesWallsByBothEndsWhereLettersRunClockwise) {
+  const RecognisedRoom made = recognised(replaced(kClockwise, "wall,B,,,,,4.000", "wall,B,,,,,4.300"));
+  ASSERT_EQ(made.suspicious.size(), 1u);
+  EXPECT_EQ(made.suspicious[0].find("Wall B-C was read as 4.300 m and is probably 4.00"), 0u)
+      << made.suspicious[0];
+}
+
+TEST(RecogniseList, MirrorsWhatIsTheSameReadTheOtherWayRound) {
+  // Without the row the same figures make the mirror image, and the notes say that nothing tells.
+  const RecognisedRoom turned = recognised(kClockwise);
+  const RecognisedRoom unsaid = recognised(replaced(kClockwise, "order,,,,,,clockwise,,,\n", ""));
+  const Ring first = outline(turned.room);
+  const Ring second = outline(unsaid.room);
+  EXPECT_NEAR(signedArea(first), signedArea(second), 1e-9);
+  for (std::size_t i = 0; i < 6; ++i)
+    EXPECT_LT((first[i] - Vec2(second[(6 - i) % 6].x(), -second[(6 - i) % 6].y())).norm(), 1e-9);
+  const auto asks = [](const std::string& note) { return note.find("row 'order'") != std::string::npos; };
+  EXPECT_TRUE(std::any_of(unsaid.notes.begin(), unsaid.notes.end(), asks));
+  EXPECT_FALSE(std::any_of(turned.notes.begin(), turned.notes.end(), asks));
 }
 
 TEST(RecogniseList, MakesARoomOfTheHelpPagesList) {
