@@ -56,6 +56,7 @@ View::View(Document& document, ToolBox& toolBox, const DrawnView& view, QWidget*
   setAccessibleDescription(toolWords(textOf(view.kind).description));
   shownBay_ = document.job().option().placement.bay;
   takeTool(toolBox.current());
+  scans_.follow(view_, document.job());
   listen();
 }
 
@@ -85,6 +86,7 @@ void View::listen() {
     stale(Stale::Ground);
     if (fitted_) fit();
   });
+  connect(&scans_, &ScanUnderlay::ready, this, [this] { stale(Stale::Ground); });
   connect(&pictures_, &PlanPictures::traced, this, qOverload<>(&View::update));
   connect(&toolBox_, &ToolBox::chosen, this, &View::takeTool);
   connect(entry_, &TypedEntry::taken, this, &View::takeTyped);
@@ -119,13 +121,20 @@ void View::showJob() {
     map.pan(map.pixelFrom(Vec2::Zero()) - map.pixelFrom(shift));
     setMap(map);
   }
-  stale(kind() == ViewKind::Plan ? Stale::Ground : Stale::Drawing);
+  const Job& job = document_.job();
+  scans_.follow(view_, job);
+  // What lies under the drawing stays as it is while things are dragged over it.
+  const bool sameGround = job.planScans == shownPlans_ && job.units == shownUnits_;
+  shownPlans_ = job.planScans;
+  shownUnits_ = job.units;
+  stale(sameGround ? Stale::Drawing : Stale::Ground);
 }
 
 void View::lookAt(const DrawnView& view) {
   if (view == view_) return;
   giveUp();
   view_ = view;
+  scans_.follow(view_, document_.job());
   stale(Stale::Ground);
   fit();
 }

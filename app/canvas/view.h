@@ -6,6 +6,7 @@
 #include <memory>
 
 #include "canvas/plan_pictures.h"
+#include "canvas/scan_underlay.h"
 #include "canvas/screen_map.h"
 #include "canvas/tool_box.h"
 #include "canvas/tool_host.h"
@@ -115,6 +116,7 @@ class View : public QWidget, public ToolHost {
   void paintGrid(QPainter& painter);
   void paintPlans(QPainter& painter);
   void paintMissingPlans(QPainter& painter);
+  void paintScans(QPainter& painter);
   void paintScaleBar(QPainter& painter);
   void paintOverlay(QPainter& painter);
   bool coversFloor() const;
@@ -131,6 +133,8 @@ class View : public QWidget, public ToolHost {
   ScreenMap map_;
   ViewOptions options_;
   BayPose shownBay_;
+  std::vector<PlanScan> shownPlans_;
+  UnitSystem shownUnits_;
   bool showsLive_ = false;  ///< live dimensions take the place of the drawing's own
   bool fitted_ = false;     ///< until the person at work pans or zooms
   bool spaceHeld_ = false;
@@ -139,6 +143,7 @@ class View : public QWidget, public ToolHost {
   mutable ViewDrawer drawer_;
   mutable std::optional<Linework> linework_;  ///< of now; none: stale
   PlanPictures pictures_;
+  ScanUnderlay scans_;
   QPixmap ground_;   ///< background, grid, plans; null: stale
   QPixmap drawing_;  ///< ground and linework; null: stale
 };

@@ -29,8 +29,9 @@ QTransform transformFrom(const Mat3& map) {
 
 bool View::coversFloor() const {
   const auto& scans = document_.job().planScans;
-  return kind() != ViewKind::Plan ||
-         std::none_of(scans.begin(), scans.end(), [](const PlanScan& scan) { return scan.visible; });
+  return scans_.pictures().empty() &&
+         (kind() != ViewKind::Plan ||
+          std::none_of(scans.begin(), scans.end(), [](const PlanScan& scan) { return scan.visible; }));
 }
 
 void View::paintGrid(QPainter& painter) {
@@ -80,6 +81,22 @@ void View::paintPlans(QPainter& painter) {
   }
 }
 
+void View::paintScans(QPainter& painter) {
+  constexpr double kStrength = 0.55;  // the drawing's own lines stay the darkest
+  painter.save();
+  painter.setRenderHint(QPainter::SmoothPixmapTransform);
+  painter.setOpacity(kStrength);
+  const std::vector<QImage>& images = scans_.images(Theme::forPalette(palette()).ink);
+  for (std::size_t i = 0; i < images.size(); ++i) {
+    const ScanPicture& picture = scans_.pictures()[i];
+    const QPointF corner = map_.pixelFrom(picture.upperLeft);
+    const double scale = picture.pixel / map_.metresPerPixel();
+    painter.drawImage(QRectF(corner, QSizeF(scale * picture.width, scale * picture.height)),
+                      images[i]);
+  }
+  painter.restore();
+}
+
 void View::paintMissingPlans(QPainter& painter) {
   QStringList lines;
   for (const PlanScan& scan : document_.job().planScans) {
@@ -100,6 +117,7 @@ void View::paintGround() {
   ground_.fill(Theme::forPalette(palette()).background);
   QPainter painter(&ground_);
   paintGrid(painter);
+  paintScans(painter);
   if (kind() != ViewKind::Plan) return;
   paintPlans(painter);
   paintMissingPlans(painter);

@@ -20,6 +20,11 @@ QByteArray bytesOf(const std::vector<T>& values) {
   return {reinterpret_cast<const char*>(values.data()), static_cast<qsizetype>(values.size() * sizeof(T))};
 }
 
+/// Sent to the graphics card only where something changed: most solids stay as they are while one is dragged.
+void setBytes(QBuffer& buffer, const QByteArray& bytes) {
+  if (buffer.data() != bytes) buffer.setData(bytes);
+}
+
 QAttribute* threeFloats(QBuffer* buffer, const QString& name) {
   auto* attribute = new QAttribute;
   attribute->setName(name);
@@ -70,9 +75,9 @@ SolidEntity::SolidEntity(Qt3DRender::QLayer* translucent)
 void SolidEntity::setTriangles(const std::vector<Eigen::Vector3f>& vertices,
                                const std::vector<Eigen::Vector3f>& normals,
                                const std::vector<std::uint32_t>& indices) {
-  vertexBuffer_->setData(bytesOf(vertices));
-  normalBuffer_->setData(bytesOf(normals));
-  indexBuffer_->setData(bytesOf(indices));
+  setBytes(*vertexBuffer_, bytesOf(vertices));
+  setBytes(*normalBuffer_, bytesOf(normals));
+  setBytes(*indexBuffer_, bytesOf(indices));
   vertexAttribute_->setCount(static_cast<uint>(vertices.size()));
   normalAttribute_->setCount(static_cast<uint>(normals.size()));
   indexAttribute_->setCount(static_cast<uint>(indices.size()));

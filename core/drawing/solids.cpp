@@ -5,6 +5,7 @@
 #include <iterator>
 
 #include "drawing/scene_parts.h"
+#include "drawing/scene_scans.h"
 #include "geometry/frames.h"
 
 namespace baywright {
@@ -40,6 +41,9 @@ std::vector<SceneSolid> sceneSolids(const Job& job, const Assessment& assessment
   return SceneBuilder().build(job, assessment, options);
 }
 
+SceneBuilder::SceneBuilder() : leftovers_(std::make_unique<detail::ScanLeftovers>()) {}
+SceneBuilder::~SceneBuilder() = default;
+
 std::vector<SceneSolid> SceneBuilder::build(const Job& job, const Assessment& assessment,
                                             const SceneOptions& options) {
   const detail::SceneInput input{job, assessment, options};
@@ -47,6 +51,7 @@ std::vector<SceneSolid> SceneBuilder::build(const Job& job, const Assessment& as
   const auto append = [&](std::vector<SceneSolid> more) {
     std::move(more.begin(), more.end(), std::back_inserter(solids));
   };
+  append(detail::scanSolids(input, *leftovers_));
   append(detail::baySolids(input));
   append(detail::peopleSolids(input));
   append(detail::findingSolids(input));

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -12,6 +13,9 @@
 #include "job/job.h"
 
 namespace baywright {
+namespace detail {
+class ScanLeftovers;
+}
 
 /// Triangles of one thing in the world, for the 3D view. Front faces turn counter-clockwise; walls, floor and
 /// ceiling face into the room, so that a renderer that culls back faces looks into it from outside.
@@ -35,14 +39,18 @@ struct SceneOptions {
 std::vector<SceneSolid> sceneSolids(const Job& job, const Assessment& assessment,
                                     const SceneOptions& options);
 
-/// sceneSolids() for job after job: keeps the surfaces of swings that did not change. It never gives another
+/// sceneSolids() for job after job: keeps the surfaces of swings, and of what scans show beside the model, that did
+/// not change. It never gives another
 /// answer. One thread at a time.
 class SceneBuilder {
  public:
+  SceneBuilder();
+  ~SceneBuilder();
   std::vector<SceneSolid> build(const Job& job, const Assessment& assessment, const SceneOptions& options);
 
  private:
   detail::SwingSurfaces surfaces_;
+  std::unique_ptr<detail::ScanLeftovers> leftovers_;
 };
 
 }  // namespace baywright

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "geometry/surface_samples.h"
 #include "survey/scan_cube_map.h"
 #include "survey/scan_planes.h"
 
@@ -83,29 +84,8 @@ void addScale(const std::vector<Eigen::Vector3f>& samples, double size, double& 
     if (cubeOf[i] != kNoPatch) found.patchOf[i] = patchOfCube[cubeOf[i]];
 }
 
-/// Middles of the k * k equal pieces of a triangle.
-template <class Take>
-void sampleTriangle(const Eigen::Vector3f& a, const Eigen::Vector3f& b, const Eigen::Vector3f& c, int k,
-                    const Take& take) {
-  const float step = 1.0f / static_cast<float>(k);
-  for (int i = 0; i < k; ++i)
-    for (int j = 0; i + j < k; ++j)
-      for (int half = 0; half < (i + j + 1 < k ? 2 : 1); ++half) {
-        const float shift = half == 0 ? 1.0f / 3 : 2.0f / 3;
-        const float u = (static_cast<float>(i) + shift) * step;
-        const float v = (static_cast<float>(j) + shift) * step;
-        take(a + u * (b - a) + v * (c - a));
-      }
-}
-
-/// How many pieces along an edge; bounded, for a triangle may be kilometres long.
 int piecesOf(const ScanGeometry& scan, const TriangleMesh::Corners& corners, double spacing) {
-  constexpr double kMostPieces = 1000;
-  const auto edge = [&](std::size_t i, std::size_t j) {
-    return static_cast<double>((scan.points[corners[i]] - scan.points[corners[j]]).norm());
-  };
-  const double longest = std::max({edge(0, 1), edge(1, 2), edge(2, 0)});
-  return static_cast<int>(std::clamp(std::ceil(longest / spacing), 1.0, kMostPieces));
+  return piecesAlong(scan.points[corners[0]], scan.points[corners[1]], scan.points[corners[2]], spacing);
 }
 
 }  // namespace

@@ -58,6 +58,19 @@ TEST(MeasuringSheet, HasABoxForEachThingToMeasure) {
   for (const MeasuringTask& task : tasks) EXPECT_TRUE(has(pages, task.what.substr(0, 12))) << task.what;
 }
 
+TEST(MeasuringSheet, WritesNumbersOfOnePlaceBesideEachOther) {
+  // Sill and height of an opening are read at the same place; neither number may hide the other.
+  Job job = guessedGarage();
+  job.room.openings[0].sill = guessed(0);
+  const auto tasks = measuringTasks(job);
+  const auto pages = measuringSheet(job);
+  const auto sill = std::find_if(tasks.begin(), tasks.end(),
+                                 [](const MeasuringTask& task) { return task.what.starts_with("sill of"); });
+  ASSERT_NE(sill, tasks.end());
+  const auto number = sill - tasks.begin() + 1;
+  EXPECT_TRUE(has(pages, std::to_string(number) + ", " + std::to_string(number + 1)));
+}
+
 TEST(MeasuringSheet, ShowsCornersAndTheLengthsThatAreKnown) {
   const auto pages = measuringSheet(smallGarage());
   for (const char* wanted : {"A", "B", "C", "D", "6.000 m", "4.000 m", "Measuring list"})

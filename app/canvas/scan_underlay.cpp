@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "canvas/scan_underlay.h"
+
+#include "painting/scan_image.h"
+
+namespace baywright {
+
+ScanUnderlay::ScanUnderlay(QObject* parent)
+    : QObject(parent), worker_(this, &ScanUnderlay::answer, [this](Answer pictures) {
+        if (!pictures) return;
+        pictures_ = std::move(*pictures);
+        images_.clear();
+        Q_EMIT ready();
+      }) {}
+
+const std::vector<QImage>& ScanUnderlay::images(const QColor& colour) {
+  if (colour != colour_) images_.clear();
+  colour_ = colour;
+  if (images_.empty()) {
+    for (const ScanPicture& picture : pictures_) images_.push_back(scanImage(picture, colour));
+  }
+  return images_;
+}
+
+void ScanUnderlay::follow(const DrawnView& view, const Job& job) {
+  if (view.kind != ViewKind::Plan && view.kind != ViewKind::Wall) return;
+  Question question;
+  question.view = view;
+  for (const RoomScan& scan : job.roomScans) {
+    if (scan.visible) question.scans.push_back(scan);
+  }
+  question.room.walls = job.room.walls;
+  question.room.ceiling = job.room.ceiling;
+  if (question == asked_) return;
+  asked_ = question;
+  worker_.ask(std::move(question));
+}
+
+ScanUnderlay::Answer ScanUnderlay::answer(const Question& question, const Progress& progress) {
+  std::vector<ScanPicture> pictures;
+  Job job;
+  job.room = question.room;
+  for (const RoomScan& scan : question.scans) {
+    ScanPicture picture = pictureOf(scan, question.view, job, progress);
+    if (progress.stop()) return std::nullopt;
+    if (!picture.empty()) pictures.push_back(std::move(picture));
+  }
+  return pictures;
+}
+
+}  // namespace baywright
