@@ -16,6 +16,15 @@ bool isLying(const ScanPatch& patch) {
   return std::abs(patch.normal.z()) > kLying && flat(patch.centre).norm() < kFarthest;
 }
 
+/// High enough for no furniture to have its top there.
+bool isCeiling(const LevelScan& scan, const ScanPatch& patch) {
+  constexpr double kShareOfHeight = 0.9;
+  constexpr double kLowest = 1.9;  // metres
+  constexpr int kCells = 2;        // half a metre round it
+  return patch.centre.z() > kLowest &&
+         patch.centre.z() > kShareOfHeight * scan.roof.topAt(flat(patch.centre), scan.ceiling, kCells);
+}
+
 void frame(const LevelScan& scan, PlanCoverage& coverage) {
   bool isFirst = true;
   for (const ScanPatch& patch : scan.flat.patches) {
@@ -44,10 +53,14 @@ double PlanCoverage::at(const Vec2& p) const {
 PlanCoverage coverageOf(const LevelScan& scan) {
   PlanCoverage coverage;
   frame(scan, coverage);
+  std::vector<double> worths;
+  for (const ScanPatch& patch : scan.flat.patches)
+    worths.push_back(isLying(patch) && isCeiling(scan, patch) ? kCeilingSays : 1);
   for (std::size_t i = 0; i < scan.samples.size(); ++i) {
     const std::uint32_t index = scan.flat.patchOf[i];
     if (index == kNoPatch || !isLying(scan.flat.patches[index])) continue;
     const double reach = kReachShare * scan.flat.patches[index].size;
+    const double worth = worths[index];
     const Vec2 p(scan.samples[i].x(), scan.samples[i].y());
     const auto cell = [&](double place, double low, int most) {
       return std::clamp(static_cast<int>(std::floor((place - low) / kCoverCell)), 0, most - 1);
@@ -57,9 +70,12 @@ PlanCoverage coverageOf(const LevelScan& scan) {
     const int y0 = cell(p.y() - reach, coverage.low.y(), coverage.rows);
     const int y1 = cell(p.y() + reach, coverage.low.y(), coverage.rows);
     for (int y = y0; y <= y1; ++y)
-      for (int x = x0; x <= x1; ++x)
-        coverage.seen[static_cast<std::size_t>(y) * static_cast<std::size_t>(coverage.columns) +
-                      static_cast<std::size_t>(x)] = 1;
+      for (int x = x0; x <= x1; ++x) {
+        double& seen =
+            coverage.seen[static_cast<std::size_t>(y) * static_cast<std::size_t>(coverage.columns) +
+                          static_cast<std::size_t>(x)];
+        seen = std::max(seen, worth);
+      }
   }
   for (int y = 0; y < coverage.rows; ++y)
     for (int x = 0; x < coverage.columns; ++x) {
@@ -71,12 +87,12 @@ PlanCoverage coverageOf(const LevelScan& scan) {
   return coverage;
 }
 
-std::vector<double> seenShares(const PlanCoverage& coverage, const PlanFaces& plan,
-                               std::span<const ScanLine> lines) {
+std::vector<SeenFloor> seenShares(const PlanCoverage& coverage, const PlanFaces& plan,
+                                  std::span<const ScanLine> lines) {
   std::map<std::uint64_t, std::size_t> faceOf;
   for (std::size_t f = 0; f < plan.faces.size(); ++f) faceOf[plan.faces[f].sides] = f;
   std::vector<double> all(plan.faces.size());
-  std::vector<double> seen(plan.faces.size());
+  std::vector<SeenFloor> seen(plan.faces.size(), {0, 0});
   auto last = faceOf.end();
   for (int y = 0; y < coverage.rows; ++y)
     for (int x = 0; x < coverage.columns; ++x) {
@@ -84,13 +100,20 @@ std::vector<double> seenShares(const PlanCoverage& coverage, const PlanFaces& pl
       const std::uint64_t sides = sidesOf(lines, p);
       if (last == faceOf.end() || last->first != sides) last = faceOf.find(sides);
       if (last == faceOf.end()) continue;
+      const double worth = coverage.at(p);
       all[last->second] += 1;
-      seen[last->second] += coverage.at(p);
+      seen[last->second].share += std::min(worth, 1.0);
+      seen[last->second].worth += worth;
     }
   for (std::size_t f = 0; f < all.size(); ++f) {
     constexpr double kFewest = 4;
     const bool isOutside = all[f] == 0 && plan.faces[f].area > 16 * kCoverCell * kCoverCell;
-    seen[f] = isOutside ? 0 : all[f] < kFewest ? 0.5 : seen[f] / all[f];
+    if (isOutside)
+      seen[f] = {0, 0};
+    else if (all[f] < kFewest)
+      seen[f] = {};
+    else
+      seen[f] = {seen[f].share / all[f], seen[f].worth / all[f]};
   }
   return seen;
 }

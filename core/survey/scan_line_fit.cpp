@@ -119,7 +119,7 @@ ScanLine refined(const Gathered& gathered, ScanLine line, double ceiling) {
   return line;
 }
 
-void noteSeen(const Gathered& gathered, ScanLine& line, double ceiling) {
+void noteSeen(const Gathered& gathered, ScanLine& line, const LevelScan& scan) {
   if (gathered.points.empty()) return;
   const Vec2 along = line.along();
   double low = along.dot(gathered.points[0].place);
@@ -131,13 +131,19 @@ void noteSeen(const Gathered& gathered, ScanLine& line, double ceiling) {
   line.seenFrom = low;
   line.seen.assign(static_cast<std::size_t>((high - low) / kSeenStep) + 1, 0);
   const double near = std::clamp(3 * line.rms, 0.03, kGather);
+  std::vector<double> tops;
+  for (std::size_t i = 0; i < line.seen.size(); ++i) {
+    const double place = low + kSeenStep * (static_cast<double>(i) + 0.5);
+    tops.push_back(std::max(0.5, scan.roof.topAt(line.offset * line.normal + place * along, scan.ceiling)));
+  }
   for (std::size_t i = 0; i < gathered.points.size(); ++i) {
     const Vec2& p = gathered.points[i].place;
     if (std::abs(line.distance(p)) > near) continue;
-    const double share = static_cast<double>(gathered.heights[i]) / std::max(ceiling, 0.5);
+    const auto step = static_cast<std::size_t>((along.dot(p) - low) / kSeenStep);
+    const double share = static_cast<double>(gathered.heights[i]) / tops[step];
     if (share < 0) continue;
     const int band = std::min(kSeenBands - 1, static_cast<int>(share * kSeenBands));
-    line.seen[static_cast<std::size_t>((along.dot(p) - low) / kSeenStep)] |= 1u << band;
+    line.seen[step] |= 1u << band;
   }
 }
 
@@ -180,7 +186,7 @@ void refineOnPoints(const LevelScan& scan, std::vector<ScanLine>& lines) {
   const auto gathered = gather(scan, lines);
   for (std::size_t i = 0; i < lines.size(); ++i) {
     lines[i] = refined(gathered[i], lines[i], scan.ceiling);
-    noteSeen(gathered[i], lines[i], scan.ceiling);
+    noteSeen(gathered[i], lines[i], scan);
   }
 }
 

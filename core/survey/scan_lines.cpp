@@ -5,7 +5,9 @@
 #include <cmath>
 #include <map>
 
+#include "survey/scan_hidden_lines.h"
 #include "survey/scan_line_fit.h"
+#include "survey/scan_short_lines.h"
 
 namespace baywright {
 namespace {
@@ -166,6 +168,12 @@ void dropScattered(std::vector<ScanLine>& lines) {
 
 }  // namespace
 
+Vec2 crossingOf(const ScanLine& a, const ScanLine& b) {
+  const double det = cross(a.normal, b.normal);
+  return {(a.offset * b.normal.y() - b.offset * a.normal.y()) / det,
+          (a.normal.x() * b.offset - b.normal.x() * a.offset) / det};
+}
+
 LevelScan levelled(LevelScan scan, const ScanLevel& level) {
   const Vec3 down(0, 0, -level.floor);
   scan.fromUpright = level.levelFromScan * scan.fromUpright;
@@ -197,6 +205,8 @@ std::vector<ScanLine> uprightLines(const LevelScan& scan, const Progress& progre
   auto lines = votedLines(uprightPatches(scan), progress);
   refineOnPoints(scan, lines);
   dropScattered(lines);
+  addShortLines(scan, lines, progress);
+  addHiddenLines(scan, lines, progress);
   return lines;
 }
 

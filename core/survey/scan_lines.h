@@ -37,8 +37,8 @@ struct ScanLine {
   double middle = 0;    ///< mean place along it
   double spread = 0;    ///< standard deviation of the places along it
   double seenFrom = 0;  ///< place along it where `seen` begins
-  /// Every kSeenStep along the line: one bit for each of kSeenBands bands of height, floor to ceiling, that
-  /// has points.
+  /// Every kSeenStep along the line: one bit for each of kSeenBands bands of height, floor to the ceiling that
+  /// hangs there, that has points.
   std::vector<std::uint32_t> seen;
 
   Vec2 along() const { return leftOf(normal); }
@@ -46,6 +46,9 @@ struct ScanLine {
   /// Standard deviation of the line's place across itself, at a place along it, by its points' scatter alone.
   double fitSigma(double place) const;
 };
+
+/// Where two lines cross; not finite where they are parallel.
+Vec2 crossingOf(const ScanLine& a, const ScanLine& b);
 
 inline constexpr double kSeenStep = 0.10;
 inline constexpr int kSeenBands = 10;

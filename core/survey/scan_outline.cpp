@@ -18,6 +18,11 @@ namespace {
 /// Square metres a metre of edge without a wall: the dearest at which enough of the floor is left. Dear gaps
 /// keep out what is seen through a wide opening; cheap ones take in a room of which a wall was not seen.
 constexpr double kGapCosts[] = {1.8, 1.0, 0.4};
+constexpr double kHiddenGap = 0.25;    ///< of that, where nothing was seen on one side of the edge
+constexpr double kGoesOn = 1.5;        ///< metres that a wall may go on unseen
+constexpr double kNoWall = 5;          ///< times a gap: along a line that nobody saw, off its jog
+constexpr double kBeyondAll = 1e6;     ///< of what reaches the frame round the scan: no room does
+constexpr double kBesideEdge = 0.15;   ///< metres from an edge at which that is looked at
 constexpr double kEnoughFloor = 0.5;   ///< of what the cheapest gives
 constexpr double kEdgeCost = 0.02;     ///< and with one: of two equal outlines the simpler
 constexpr double kUnseenInside = 0.6;  ///< weight of unseen floor inside against seen floor outside
@@ -26,29 +31,25 @@ constexpr double kOpenBelow = 0.5;      ///< share of a lintel that must be open
 constexpr double kSeenBeyond = 0.7;     ///< of the floor beyond,
 constexpr double kClosedBeyond = 0.45;  ///< and of its own edge, for it to be part of the room
 constexpr double kShallow = 0.50;       ///< metres under a lintel that are the depth of an opening
+constexpr double kDeepestCupboard = 0.90;
+constexpr double kCeilingOver = 0.6;  ///< share of its top
 constexpr double kDeepestReveal = 0.30;
 constexpr double kLeastReveal = 0.05;     ///< metres that a leaf lies back
 constexpr double kShortestSide = 0.08;    ///< metres: a jog that a scan can be trusted with
-constexpr double kShortestUnseen = 0.50;  ///< where hardly any of it was seen
+constexpr double kShortestUnseen = 0.20;  ///< where hardly any of it was seen
 constexpr double kHardlySeen = 0.25;
 constexpr double kShortestBend = 1.00;  ///< between walls nearly in line: a bowed wall is one wall
 constexpr double kBend = 0.995;         ///< cosine of 6 degrees
 constexpr double kAlike = 0.985;        ///< cosine of 10 degrees
 constexpr double kAskew = 0.5;          ///< cosine of 60 degrees
-constexpr double kShort = 0.60;         ///< metres
-constexpr double kMostTurned = 0.35;    ///< radians, 20 degrees, that a side shorter than that may be off
-constexpr double kWellSeen = 0.85;      ///< share of a wall
-constexpr double kMostBuilt =
-    0.006;  ///< radians off square that a well seen wall may be, a third of a degree
-constexpr double kMostHidden =
-    0.06;  ///< radians off square that is taken for a fault of the scan, 3.4 degrees
-constexpr double kMostMoved = 0.50;   ///< metres that a corner may move when sides are squared
-constexpr double kFrameMargin = 0.5;  ///< metres
+constexpr double kFrameMargin = 0.5;    ///< metres
 
 /// Points in two bands, or overhead, where little but walls and lintels stands, make a place of a line a
 /// wall's.
 constexpr std::uint32_t kUpperBands = 0b11111u << (kSeenBands - 5);
-constexpr std::uint32_t kTopBands = 0b11u << (kSeenBands - 2);
+constexpr std::uint32_t kTopBand = 1u << (kSeenBands - 1);
+constexpr std::uint32_t kLintelBand =
+    1u << (kSeenBands - 2);                        ///< likewise, but for the front of a high cupboard
 constexpr std::uint32_t kPersonBands = 0b111110u;  ///< from a tenth to six tenths of the height
 
 /// What stands on an edge: shares of its length.
@@ -70,7 +71,8 @@ EdgeFacts factsOf(const ScanLine& line, const Vec2& a, const Vec2& b) {
     const bool isKnown = i >= 0 && i < static_cast<long>(line.seen.size());
     const std::uint32_t seen = isKnown ? line.seen[static_cast<std::size_t>(i)] : 0;
     if (std::popcount(seen) >= 2 || (seen & kUpperBands)) walls += 1;
-    if (seen & kTopBands) tops += 1;
+    const bool isFront = std::popcount(seen & kPersonBands) >= 3;
+    if ((seen & kTopBand) || ((seen & kLintelBand) && !isFront)) tops += 1;
     if (!(seen & kPersonBands)) open += 1;
   }
   const auto count = static_cast<double>(last - first + 1);
@@ -88,12 +90,6 @@ bool isBend(const SideRing& ring, std::size_t side, const std::vector<ScanLine>&
   const double before = std::abs(normal(side).dot(normal(side + n - 1)));
   if (after > kBend || before > kBend) return true;
   return std::abs(normal(side + 1).dot(normal(side + n - 1))) > kAlike && std::min(after, before) > kAskew;
-}
-
-Vec2 crossingOf(const ScanLine& a, const ScanLine& b) {
-  const double det = cross(a.normal, b.normal);
-  return {(a.offset * b.normal.y() - b.offset * a.normal.y()) / det,
-          (a.normal.x() * b.offset - b.normal.x() * a.offset) / det};
 }
 
 /// The wall's own face where a side runs along the leaf of a wide door that lies back in it: a line before
@@ -127,82 +123,10 @@ const ScanLine* faceBefore(const ScanLine& side, const Vec2& a, const Vec2& b,
   return nullptr;
 }
 
-/// A wall of which little was seen takes the direction that the others agree on, where they do: what stands
-/// before it turns its line more than masons do.
-void squareHardlySeen(ScanOutline& outline) {
-  const std::size_t n = outline.sides.size();
-  const auto lengthOf = [&](std::size_t i) {
-    return (outline.corners[(i + 1) % n] - outline.corners[i]).norm();
-  };
-  const auto offSquare = [](const Vec2& a, const Vec2& b) {
-    return std::asin(std::min(std::abs(a.dot(b)), std::abs(cross(a, b))));
-  };
-  std::size_t best = 0;
-  for (std::size_t i = 1; i < n; ++i)
-    if (outline.seen[i] * lengthOf(i) > outline.seen[best] * lengthOf(best)) best = i;
-  const Vec2 normal = outline.sides[best].normal;
-  double agree = 0;
-  for (std::size_t i = 0; i < n; ++i) {
-    if (i == best || outline.seen[i] < kWellSeen || lengthOf(i) < 1) continue;
-    if (offSquare(normal, outline.sides[i].normal) > kMostBuilt) return;  // a room that is not square
-    agree += 1;
-  }
-  if (agree < 2) return;
-  for (std::size_t i = 0; i < n; ++i) {
-    ScanLine& side = outline.sides[i];
-    if (outline.seen[i] >= kWellSeen || offSquare(normal, side.normal) > kMostHidden) continue;
-    const Vec2 across = leftOf(normal);
-    Vec2 square = std::abs(normal.dot(side.normal)) > 0.7 ? normal : across;
-    if (square.dot(side.normal) < 0) square = -square;
-    const Vec2 middle = side.offset * side.normal + side.middle * side.along();
-    side.normal = square;
-    side.offset = square.dot(middle);
-    side.middle = side.along().dot(middle);
-  }
-}
-
-/// A short side has hardly any direction of its own, for the walls at its ends reach into it: square to its
-/// neighbours where it nearly is, turned about its middle.
-void squareShortSides(ScanOutline& outline) {
-  const std::size_t n = outline.sides.size();
-  const std::vector<ScanLine> asFound = outline.sides;
-  std::vector<ScanLine> squared = outline.sides;
-  for (std::size_t i = 0; i < n; ++i) {
-    const ScanLine& before = outline.sides[(i + n - 1) % n];
-    const ScanLine& after = outline.sides[(i + 1) % n];
-    const Vec2 a = outline.corners[i];
-    const Vec2 b = outline.corners[(i + 1) % n];
-    const double length = (b - a).norm();
-    const double most = length < kShort ? kMostTurned : length < 2 * kShort ? kMostTurned / 3 : 0;
-    if (std::abs(before.normal.dot(after.normal)) < kAlike) continue;
-    const Vec2 facing = before.normal.dot(after.normal) < 0 ? Vec2(before.normal - after.normal)
-                                                            : Vec2(before.normal + after.normal);
-    Vec2 square = leftOf(facing.normalized());
-    ScanLine& side = squared[i];
-    if (square.dot(side.normal) < 0) square = -square;
-    if (std::acos(std::min(1.0, square.dot(side.normal))) > most) continue;
-    const Vec2 middle = side.offset * side.normal + side.middle * side.along();
-    side.normal = square;
-    side.offset = square.dot(middle);
-    side.middle = side.along().dot(middle);
-  }
-  outline.sides = std::move(squared);
-  squareHardlySeen(outline);
-  Ring corners;
-  for (std::size_t i = 0; i < n; ++i) {
-    corners.push_back(crossingOf(outline.sides[(i + n - 1) % n], outline.sides[i]));
-    // Sides nearly in line may have become parallel: then all stay as they were.
-    if ((corners[i] - outline.corners[i]).norm() < kMostMoved) continue;
-    outline.sides = asFound;
-    return;
-  }
-  outline.corners = std::move(corners);
-}
-
 class Chooser {
  public:
-  Chooser(const std::vector<ScanLine>& lines, const PlanFaces& plan, std::vector<double> seen)
-      : lines_(lines), plan_(plan), seen_(std::move(seen)) {}
+  Chooser(const std::vector<ScanLine>& lines, const PlanFaces& plan, const PlanCoverage& coverage)
+      : lines_(lines), plan_(plan), coverage_(coverage), seen_(seenShares(coverage, plan, lines)) {}
 
   std::vector<bool> choose(std::vector<std::string>& notes) {
     double most = 0;
@@ -223,15 +147,49 @@ class Chooser {
                    plan_.vertices[static_cast<std::size_t>(edge.to)]);
   }
 
+  /// What a metre of an edge without a wall costs, as a share of the full gap: less where a wall may be that
+  /// was not seen, that is where nothing was seen on one side of it and its line goes on as a wall close by.
+  double gapShare(const FaceEdge& edge) const {
+    if (edge.line == kFrameEdge) return 1;
+    const ScanLine& line = lines_[static_cast<std::size_t>(edge.line)];
+    const Vec2& a = plan_.vertices[static_cast<std::size_t>(edge.from)];
+    const Vec2& b = plan_.vertices[static_cast<std::size_t>(edge.to)];
+    const Vec2 across = kBesideEdge * leftOf((b - a).normalized());
+    const int steps = std::max(1, static_cast<int>((b - a).norm() / kSeenStep));
+    double cost = 0;
+    for (int i = 0; i < steps; ++i) {
+      const Vec2 p = a + (i + 0.5) / steps * (b - a);
+      const bool isOpen = coverage_.at(p + across) > 0 && coverage_.at(p - across) > 0;
+      const bool mayBe = mayGoOn(line, line.along().dot(p));
+      cost += !mayBe && line.area == 0 ? kNoWall : isOpen || !mayBe ? 1 : kHiddenGap;
+    }
+    return cost / steps;
+  }
+
+  /// A line that nobody saw (scan_hidden_lines.h) is a wall where it was put, any other near where it was
+  /// seen.
+  static bool mayGoOn(const ScanLine& line, double along) {
+    const auto step = [&](double place) {
+      return static_cast<long>(std::floor((place - line.seenFrom) / kSeenStep));
+    };
+    const auto last = static_cast<long>(line.seen.size()) - 1;
+    if (line.area == 0) return step(along) >= -1 && step(along) <= last + 1;
+    const long to = std::min(last, step(along + kGoesOn));
+    for (long i = std::max(0l, step(along - kGoesOn)); i <= to; ++i)
+      if (std::popcount(line.seen[static_cast<std::size_t>(i)]) >= 3) return true;
+    return false;
+  }
+
   std::vector<bool> cheapest(double gapCost) const {
     MinCut cut(plan_.faces.size());
     for (std::size_t f = 0; f < plan_.faces.size(); ++f) {
       const PlanFace& face = plan_.faces[f];
-      cut.cost(f, kUnseenInside * face.area * (1 - seen_[f]), face.area * seen_[f]);
+      cut.cost(f, kUnseenInside * face.area * (1 - seen_[f].share), face.area * seen_[f].worth);
       for (const FaceEdge& edge : face.edges) {
-        const double cost = plan_.length(edge) * (kEdgeCost + gapCost * (1 - facts(edge).wall));
+        const double gap = gapCost * (1 - facts(edge).wall) * gapShare(edge);
+        const double cost = plan_.length(edge) * (kEdgeCost + gap);
         if (edge.neighbour == kNoFace)
-          cut.cost(f, cost, 0);
+          cut.cost(f, kBeyondAll, 0);
         else if (edge.from < edge.to)
           cut.parting(f, static_cast<std::size_t>(edge.neighbour), cost);
       }
@@ -242,7 +200,7 @@ class Chooser {
   double seenFloor(const std::vector<bool>& inside) const {
     double area = 0;
     for (std::size_t f = 0; f < inside.size(); ++f)
-      if (inside[f]) area += plan_.faces[f].area * seen_[f];
+      if (inside[f]) area += plan_.faces[f].area * seen_[f].share;
     return area;
   }
 
@@ -275,6 +233,7 @@ class Chooser {
   struct Part {
     double area = 0;
     double seen = 0;
+    double ceiling = 0;                              ///< area over which it was seen
     double edge = 0;                                 ///< length toward the outside
     double walled = 0;                               ///< of that
     std::map<int, std::pair<double, double>> gates;  ///< to other parts: length, and of that open below
@@ -286,7 +245,8 @@ class Chooser {
       if (part[f] < 0) continue;
       Part& p = found[static_cast<std::size_t>(part[f])];
       p.area += plan_.faces[f].area;
-      p.seen += plan_.faces[f].area * seen_[f];
+      p.seen += plan_.faces[f].area * seen_[f].share;
+      p.ceiling += plan_.faces[f].area * seen_[f].ceiling();
       for (const FaceEdge& edge : plan_.faces[f].edges) {
         const double length = plan_.length(edge);
         const EdgeFacts edgeFacts = facts(edge);
@@ -321,7 +281,7 @@ class Chooser {
     std::vector<bool> chosen(inside_.size());
     for (std::size_t f = 0; f < part.size(); ++f) {
       chosen[f] = room.contains(part[f]);
-      if (part[f] >= 0 && !chosen[f]) beyond += plan_.faces[f].area * seen_[f];
+      if (part[f] >= 0 && !chosen[f]) beyond += plan_.faces[f].area * seen_[f].share;
     }
     if (beyond > 1)
       notes.push_back("About " + std::to_string(std::lround(beyond)) +
@@ -337,6 +297,8 @@ class Chooser {
       gate += lengths.first;
       open += lengths.second;
     }
+    // A high cupboard, over which the ceiling goes on.
+    if (part.area < kDeepestCupboard * gate && part.ceiling > kCeilingOver * part.area) return true;
     if (part.area < kShallow * gate) return false;  // the reveal of a door, closed by its leaf
     return gate > 0 && open >= kOpenBelow * gate && part.seen >= kSeenBeyond * part.area &&
            part.walled >= kClosedBeyond * part.edge;
@@ -344,7 +306,8 @@ class Chooser {
 
   const std::vector<ScanLine>& lines_;
   const PlanFaces& plan_;
-  std::vector<double> seen_;
+  const PlanCoverage& coverage_;
+  std::vector<SeenFloor> seen_;
   std::vector<bool> inside_;
 };
 
@@ -358,7 +321,7 @@ Result<ScanOutline> outlineOf(const LevelScan& scan, const std::vector<ScanLine>
   const Vec2 margin(kFrameMargin, kFrameMargin);
   const PlanFaces plan = facesBetween(lines, coverage.low - margin, coverage.high + margin);
   ScanOutline outline;
-  Chooser chooser(lines, plan, seenShares(coverage, plan, lines));
+  Chooser chooser(lines, plan, coverage);
   const auto inside = chooser.choose(outline.notes);
   const auto seenOf = [&](const SideRing& r, std::size_t i) {
     return factsOf(lines[static_cast<std::size_t>(r.lines[i])], r.corners[i],
@@ -387,7 +350,6 @@ Result<ScanOutline> outlineOf(const LevelScan& scan, const std::vector<ScanLine>
     }
     outline.sides.push_back(std::move(side));
   }
-  squareShortSides(outline);
   return outline;
 }
 

@@ -21,6 +21,9 @@ struct ScanPatch {
   std::size_t points = 0;
 };
 
+/// How many samples a loop takes between two looks at whether it is to stop: a few milliseconds.
+inline constexpr std::size_t kSamplesBetweenLooks = 1 << 16;
+
 /// No patch.
 inline constexpr std::uint32_t kNoPatch = 0xffffffff;
 

@@ -24,6 +24,12 @@ class RoofMap {
   bool covers(const Vec3& p) const { return highestNear(p, 1) > p.z() + kLeastHeadroom; }
   /// True in all of a scan whose map says nothing.
   bool isIndoors(const Vec3& p) const { return !says_ || covers(p); }
+  /// Height of what hangs highest over p or `cells` cells round it; `otherwise` where that is lower than
+  /// kLeastHeadroom above a floor at zero, or nothing does.
+  double topAt(const Vec2& p, double otherwise, int cells = 1) const {
+    const double top = highestNear(raised(p, 0), cells);
+    return top > kLeastHeadroom ? top : otherwise;
+  }
   /// Something lying hangs at least kLeastHeadroom over `floor` within about half a metre.
   bool isNear(const Vec2& p, double floor) const {
     return !says_ || highestNear(raised(p, 0), 2) > floor + kLeastHeadroom;

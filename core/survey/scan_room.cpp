@@ -9,12 +9,15 @@
 
 #include "geometry/polygon_validity.h"
 #include "job/enum_names.h"
+#include "survey/scan_blocks.h"
 #include "survey/scan_ceiling.h"
 #include "survey/scan_lines.h"
 #include "survey/scan_openings.h"
 #include "survey/scan_outline.h"
 #include "survey/scan_planes.h"
 #include "survey/scan_plumb.h"
+#include "survey/scan_side_fit.h"
+#include "survey/scan_squaring.h"
 #include "survey/scan_things.h"
 
 namespace baywright {
@@ -103,6 +106,9 @@ Result<Found> find(const ScanGeometry& upright, const Progress& progress) {
   auto outline = outlineOf(found.scan, lines);
   if (!outline) return tl::unexpected(outline.error());
   found.outline = std::move(*outline);
+  settleSides(found.scan, found.outline, progress);
+  squareSides(found.outline);
+  if (progress.stop()) return cancelled();
   if (!validated(Polygon{found.outline.corners, {}}))
     return fail("The walls of the scan cross each other where they should enclose the floor.", {},
                 "Scan the room again, its walls from floor to ceiling.");
@@ -145,6 +151,7 @@ class Builder {
   RecognisedRoom build(const ScanGeometry& upright) {
     made_.room.name = "Scanned room";
     walls();
+    blocks();
     ceiling();
     openings();
     fixtures();
@@ -182,6 +189,15 @@ class Builder {
                               " was seen: check it with a tape.");
       made_.room.walls.push_back(std::move(wall));
     }
+  }
+
+  void blocks() {
+    const auto& walls = made_.room.walls;
+    for (const ScanBlock& block : blocksOf(found_.outline))
+      made_.notes.push_back(
+          "Walls " + walls[block.first].name + " to " + walls[block.last].name +
+          " bound a block that stands out by " + fixed(block.depth, 2) + " m, " + fixed(block.width, 2) +
+          " m wide: a cupboard as high as the room looks like that, " + "with the room's wall behind it.");
   }
 
   void ceilingPart(const CeilingPlane& plane, const Ring& region) {
