@@ -236,16 +236,25 @@ class WallElevation {
     }
   }
 
-  // Under the floor, from right to left so that it stands below.
-  void level(double from, double to, double tier, Id id) {
-    if (std::abs(to - from) < displayStep(input_.job.units)) return;
-    DimensionMark dimension;
-    dimension.from = {std::max(from, to), 0};
-    dimension.to = {std::min(from, to), 0};
-    dimension.offset = board_.mm(kFirstTier_mm + kTier_mm * tier);
-    dimension.text = formatLength(std::abs(to - from), input_.job.units);
-    dimension.id = id;
-    board_.add(std::move(dimension));
+  // Under the floor, in the first of the rows from `row` on where its text covers no other; says which.
+  int level(double from, double to, int row, Id id) {
+    constexpr int kRows = 3;
+    if (std::abs(to - from) < displayStep(input_.job.units)) return row;
+    std::vector<DimensionMark> candidates(kRows);
+    const auto offsetOf = [&](int each) { return board_.mm(kFirstTier_mm + kTier_mm * each); };
+    for (int i = 0; i < kRows; ++i) {
+      DimensionMark& dimension = candidates[static_cast<std::size_t>(i)];
+      // From right to left, so that it stands below.
+      dimension.from = {std::max(from, to), 0};
+      dimension.to = {std::min(from, to), 0};
+      dimension.offset = offsetOf(row + i);
+      dimension.text = formatLength(std::abs(to - from), input_.job.units);
+      dimension.id = id;
+    }
+    board_.addWhereFree(candidates);
+    const double chosen = board_.marks().dimensions.back().offset;
+    while (offsetOf(row) < chosen) ++row;
+    return row;
   }
 
   void upright(double x, double low, double high, double offset, Id id) {
@@ -289,12 +298,12 @@ class WallElevation {
       upright(box->center().x(), 0, box->center().y(), 0, fixture.id);
     }
     std::sort(jambs.begin(), jambs.end());
-    double tier = 0;
+    int last = -1;
     if (jambs.size() > 2) {
-      for (std::size_t i = 0; i + 1 < jambs.size(); ++i) level(jambs[i], jambs[i + 1], tier, {});
-      ++tier;
+      for (std::size_t i = 0; i + 1 < jambs.size(); ++i)
+        last = std::max(last, level(jambs[i], jambs[i + 1], 0, {}));
     }
-    level(0, face_.wall.length, tier, face_.wall.wall);
+    level(0, face_.wall.length, last + 1, face_.wall.wall);
     if (stretch().ceiling.empty()) return;
     const CeilingStretch& first = stretch().ceiling.front();
     const CeilingStretch& last = stretch().ceiling.back();
