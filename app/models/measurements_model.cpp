@@ -184,8 +184,9 @@ const std::vector<Suspicion>& MeasurementsModel::suspicions() const {
 const SuspectReading* MeasurementsModel::suspect(Id reading) const {
   if (!reading) return nullptr;
   for (const Suspicion& suspicion : suspicions()) {
+    const SuspectReading* culprit = suspicion.culprit();
     for (const SuspectReading& one : suspicion.suspects)
-      if (one.reading == reading) return &one;
+      if (one.reading == reading && (!culprit || culprit == &one)) return &one;
   }
   return nullptr;
 }
@@ -304,9 +305,9 @@ QString MeasurementsModel::remarkOn(const Measurement& m) const {
     const UnitSystem& units = document_.job().units;
     const std::string probable = wrong->isAngle ? formatAngle(wrong->probable.value, units)
                                                 : formatLength(wrong->probable.value, units);
-    return tr("may be wrong: probably %1").arg(QString::fromStdString(probable));
+    return tr("does not fit: probably %1").arg(QString::fromStdString(probable));
   }
-  if (ceiling_ && m.id == ceiling_->suspect) return tr("may be wrong");
+  if (ceiling_ && m.id == ceiling_->suspect) return tr("does not fit");
   const AdjustedReading* fit = adjusted(m.id);
   return fit && !isChecked(*fit) ? tr("nothing checks it") : QString();
 }

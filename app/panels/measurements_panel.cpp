@@ -69,6 +69,7 @@ MeasurementsPanel::MeasurementsPanel(Document& document, QWidget* parent)
   column->addWidget(bar);
   column->addLayout(both, 1);
   connect(&model_, &MeasurementsModel::refreshed, this, &MeasurementsPanel::refresh);
+  connect(worth_, &ReadingsWorth::measuringListAsked, this, &MeasurementsPanel::measuringListAsked);
   refresh();
 }
 

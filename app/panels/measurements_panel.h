@@ -27,6 +27,9 @@ class MeasurementsPanel : public QWidget {
   QTableView* table() const { return table_; }
   MeasurementsModel& model() { return model_; }
 
+ Q_SIGNALS:
+  void measuringListAsked();
+
  protected:
   void showEvent(QShowEvent* event) override;
 

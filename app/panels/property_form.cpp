@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "panels/property_form.h"
 
+#include <QAbstractItemView>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QFormLayout>
@@ -139,6 +140,11 @@ void PropertyForm::makeMeasured(std::size_t index) {
   auto* line = new QLineEdit;
   auto* how = new QComboBox;
   how->addItems(howFound());
+  // Long enough for "not measured" only when it is open: the figure beside it matters more.
+  how->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  how->setMinimumContentsLength(6);
+  how->view()->setMinimumWidth(how->view()->sizeHintForColumn(0) + how->fontMetrics().height());
+  line->setMinimumWidth(line->fontMetrics().horizontalAdvance(QStringLiteral("00′ 00 00/00″ ")));
   how->setAccessibleName(tr("%1, how it was found").arg(row.field.label));
   auto* layout = new QHBoxLayout(pair);
   layout->setContentsMargins(0, 0, 0, 0);

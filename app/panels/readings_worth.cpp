@@ -55,7 +55,14 @@ ReadingsWorth::ReadingsWorth(const Document& document, MeasurementsModel& model,
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(8, 2, 6, 2);
   column->setSpacing(4);
-  column->addWidget(summary_);
+  auto* list = new QPushButton(tr("&Measuring list…"));
+  list->setObjectName(QStringLiteral("measuringList"));
+  list->setToolTip(tr("What is still to be measured, with the room's sketch, for print."));
+  auto* top = new QHBoxLayout;
+  top->addWidget(summary_, 1);
+  top->addWidget(list, 0, Qt::AlignTop);
+  column->addLayout(top);
+  connect(list, &QPushButton::clicked, this, &ReadingsWorth::measuringListAsked);
   auto* suspect = new QHBoxLayout;
   suspect->addWidget(suspicion_, 1);
   suspect->addWidget(setAside_, 0, Qt::AlignTop);

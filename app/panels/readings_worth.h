@@ -23,6 +23,10 @@ class ReadingsWorth : public QWidget {
   /// Shows the job as it is now. `next` is what the next reading will be taken with.
   void refresh(Instrument next);
 
+ Q_SIGNALS:
+  /// What is still to be measured, on paper.
+  void measuringListAsked();
+
  private:
   void showFit(const SurveyAdjustment& fit, Instrument next);
   void showCeiling(const CeilingFit& fit);

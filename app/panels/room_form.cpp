@@ -8,6 +8,7 @@
 #include <QPushButton>
 
 #include "painting/theme.h"
+#include "panels/floor_preview.h"
 #include "units/length_text.h"
 
 namespace baywright {
@@ -21,6 +22,8 @@ enum Ceiling { kFlat, kSlopedAcross, kSlopedAlong, kStepped };
 RoomForm::RoomForm(Document& document, QWidget* parent)
     : QWidget(parent),
       document_(document),
+      units_(document.job().units),
+      sketch_(new FloorPreview(units_)),
       form_(new QFormLayout(this)),
       shape_(new QComboBox),
       ceiling_(new QComboBox),
@@ -30,6 +33,9 @@ RoomForm::RoomForm(Document& document, QWidget* parent)
   ceiling_->addItems(
       {tr("Flat"), tr("Sloped across the width"), tr("Sloped along the length"), tr("Stepped")});
   instrument_->addItems({tr("tape"), tr("laser"), tr("drawing"), tr("scan"), tr("guess")});
+  constexpr int kLinesHigh = 13;
+  sketch_->setFixedHeight(kLinesHigh * fontMetrics().lineSpacing());
+  form_->addRow(sketch_);
   form_->addRow(tr("&Shape"), shape_);
   length_ = addLength(tr("&Length"), 6.0);
   width_ = addLength(tr("&Width"), 4.5);
@@ -51,6 +57,7 @@ RoomForm::RoomForm(Document& document, QWidget* parent)
   connect(button, &QPushButton::clicked, this, &RoomForm::make);
   connect(shape_, &QComboBox::currentIndexChanged, this, &RoomForm::showFieldsInUse);
   connect(ceiling_, &QComboBox::currentIndexChanged, this, &RoomForm::showFieldsInUse);
+  connect(&document_, &Document::jobChanged, this, &RoomForm::showUnits);
   setFocusProxy(length_);
   showFieldsInUse();
 }
@@ -59,6 +66,7 @@ QLineEdit* RoomForm::addLength(const QString& label, double metres) {
   auto* line = new QLineEdit(QString::fromStdString(formatLength(metres, document_.job().units)));
   form_->addRow(label, line);
   connect(line, &QLineEdit::returnPressed, this, &RoomForm::make);
+  connect(line, &QLineEdit::textChanged, this, &RoomForm::sketch);
   return line;
 }
 
@@ -73,8 +81,39 @@ void RoomForm::showFieldsInUse() {
   const int ceiling = ceiling_->currentIndex();
   show(secondHeight_, ceiling != kFlat);
   show(strip_, ceiling == kStepped);
-  auto* second = qobject_cast<QLabel*>(form_->labelForField(secondHeight_));
-  second->setText(ceiling == kStepped ? tr("Height of the lower part") : tr("Height at the far side"));
+  // Walls have letters in the sketch: going round from the length that was typed.
+  const QString farWall = isL ? tr("E") : tr("C"), startWall = isL ? tr("F") : tr("D");
+  const auto label = [this](QLineEdit* line, const QString& text) {
+    qobject_cast<QLabel*>(form_->labelForField(line))->setText(text);
+  };
+  label(height_, ceiling == kSlopedAlong    ? tr("Ceiling &height at wall %1").arg(startWall)
+                 : ceiling == kSlopedAcross ? tr("Ceiling &height at wall A")
+                                            : tr("Ceiling &height"));
+  label(secondHeight_, ceiling == kStepped       ? tr("Height of the lower part")
+                       : ceiling == kSlopedAlong ? tr("Height at wall B")
+                                                 : tr("Height at wall %1").arg(farWall));
+  label(strip_, tr("Lower part, from wall %1").arg(startWall));
+  sketch();
+}
+
+void RoomForm::sketch() {
+  // A figure that is half typed changes nothing yet.
+  for (const QLineEdit* line : findChildren<QLineEdit*>()) {
+    if (!line->isHidden() && !parseSize(line->text().toStdString(), document_.job().units)) return;
+  }
+  const Result<Job> room = startRoom(document_.job(), floorTyped(), ceilingTyped());
+  if (room) sketch_->showRoom(room->room);
+}
+
+void RoomForm::showUnits() {
+  const UnitSystem& units = document_.job().units;
+  if (units == units_) return;
+  for (QLineEdit* line : findChildren<QLineEdit*>()) {
+    const Result<double> value = parseSize(line->text().toStdString(), units_);
+    if (value) line->setText(QString::fromStdString(formatLength(*value, units)));
+  }
+  units_ = units;
+  sketch_->showUnits(units_);
 }
 
 void RoomForm::complain(QLineEdit* line, const QString& sentence) {

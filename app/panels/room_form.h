@@ -14,8 +14,10 @@ class QLineEdit;
 
 namespace baywright {
 
-/// A room from typed sizes: rectangle or L, flat, sloped or stepped ceiling. All by keyboard: Tab from field
-/// to field, Enter makes the room.
+class FloorPreview;
+
+/// A room from typed sizes: rectangle or L, flat, sloped or stepped ceiling, sketched as they are typed. All
+/// by keyboard: Tab from field to field, Enter makes the room.
 class RoomForm : public QWidget {
   Q_OBJECT
 
@@ -28,6 +30,8 @@ class RoomForm : public QWidget {
  private:
   QLineEdit* addLength(const QString& label, double metres);
   Dimension read(QLineEdit* line);
+  void sketch();
+  void showUnits();
   FloorStart floorTyped();
   CeilingStart ceilingTyped();
   void showFieldsInUse();
@@ -35,6 +39,8 @@ class RoomForm : public QWidget {
   void complain(QLineEdit* line, const QString& sentence);
 
   Document& document_;
+  UnitSystem units_;  ///< that the fields are written in
+  FloorPreview* sketch_;
   QFormLayout* form_;
   QComboBox* shape_;
   QComboBox* ceiling_;

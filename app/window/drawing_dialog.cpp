@@ -7,9 +7,11 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
+#include <QSplitter>
 #include <QTreeWidget>
 #include <algorithm>
 
+#include "window/drawing_preview.h"
 #include "window/problem_label.h"
 
 namespace baywright {
@@ -18,6 +20,7 @@ DrawingDialog::DrawingDialog(const DxfDrawing& drawing, const QString& fileName,
     : QDialog(parent),
       drawing_(drawing),
       views_(viewLayers(drawing)),
+      preview_(new DrawingPreview(drawing)),
       layers_(new QTreeWidget),
       units_(new QComboBox),
       problem_(problemLabel()) {
@@ -27,7 +30,12 @@ DrawingDialog::DrawingDialog(const DxfDrawing& drawing, const QString& fileName,
   auto* question = new QLabel(tr("Which &layers hold the walls?"));
   question->setBuddy(layers_);
   column->addWidget(question);
-  column->addWidget(layers_, 1);
+  auto* both = new QSplitter;
+  both->setChildrenCollapsible(false);
+  both->addWidget(preview_);
+  both->addWidget(layers_);
+  both->setSizes({400, 560});
+  column->addWidget(both, 1);
   auto* form = new QFormLayout;
   form->addRow(tr("One &unit of the drawing is"), units_);
   column->addLayout(form);
@@ -44,10 +52,14 @@ DrawingDialog::DrawingDialog(const DxfDrawing& drawing, const QString& fileName,
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
   fillLayers();
   fillUnits();
-  connect(layers_, &QTreeWidget::itemChanged, this, &DrawingDialog::updateButton);
-  connect(units_, &QComboBox::currentIndexChanged, this, &DrawingDialog::updateButton);
-  updateButton();
-  resize(680, 460);
+  connect(layers_, &QTreeWidget::itemChanged, this, &DrawingDialog::follow);
+  connect(layers_, &QTreeWidget::currentItemChanged, this, [this](QTreeWidgetItem* row) {
+    const int index = layers_->indexOfTopLevelItem(row);
+    preview_->pointAt(index < 0 ? -1 : views_[static_cast<std::size_t>(index)].layer);
+  });
+  connect(units_, &QComboBox::currentIndexChanged, this, &DrawingDialog::follow);
+  follow();
+  resize(980, 560);
 }
 
 void DrawingDialog::fillLayers() {
@@ -84,11 +96,18 @@ void DrawingDialog::fillUnits() {
   units_->setCurrentIndex(states ? units_->findData(static_cast<int>(drawing_.unit)) : -1);
 }
 
-void DrawingDialog::updateButton() {
-  bool anyLayer = false;
-  for (int row = 0; row < layers_->topLevelItemCount(); ++row)
-    anyLayer = anyLayer || layers_->topLevelItem(row)->checkState(0) == Qt::Checked;
-  take_->setEnabled(anyLayer && units_->currentIndex() >= 0);
+std::vector<int> DrawingDialog::chosenLayers() const {
+  std::vector<int> chosen;
+  for (std::size_t i = 0; i < views_.size(); ++i)
+    if (layers_->topLevelItem(static_cast<int>(i))->checkState(0) == Qt::Checked)
+      chosen.push_back(views_[i].layer);
+  return chosen;
+}
+
+void DrawingDialog::follow() {
+  const std::vector<int> chosen = chosenLayers();
+  take_->setEnabled(!chosen.empty() && units_->currentIndex() >= 0);
+  preview_->showLayers(chosen);
 }
 
 DxfChoices DrawingDialog::choices() const {

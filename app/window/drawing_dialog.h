@@ -15,8 +15,11 @@ class QTreeWidget;
 
 namespace baywright {
 
+class DrawingPreview;
+
 /// Asks what a drawing does not say for certain: which layers hold the walls, and in which unit it is drawn.
-/// What is likely is chosen beforehand, with the reason beside it.
+/// What is likely is chosen beforehand, with the reason beside it; the drawing is shown with the chosen
+/// layers standing out.
 class DrawingDialog : public QDialog {
   Q_OBJECT
 
@@ -31,10 +34,12 @@ class DrawingDialog : public QDialog {
  private:
   void fillLayers();
   void fillUnits();
-  void updateButton();
+  std::vector<int> chosenLayers() const;
+  void follow();
 
   const DxfDrawing& drawing_;
   std::vector<LayerView> views_;  // in the order of the list
+  DrawingPreview* preview_;
   QTreeWidget* layers_;
   QComboBox* units_;
   QLabel* problem_;

@@ -79,6 +79,7 @@ void MainWindow::connectViews() {
     connect(view, &View::said, messages_, &MessageStrip::say);
     connect(view, &View::statusChanged, hint_, &QLabel::setText);
   }
+  connect(workspace_, &Workspace::measuringListAsked, this, &MainWindow::showMeasuringList);
   StartPage& start = workspace_->startPage();
   connect(&start, &StartPage::planAsked, files_, &JobFiles::importPlan);
   connect(&start, &StartPage::surveyAsked, files_, &JobFiles::importSurvey);
@@ -111,6 +112,11 @@ void MainWindow::showStage(Stage stage) {
 void MainWindow::print() {
   showStage(Stage::SignOff);
   signOff_->print();
+}
+
+void MainWindow::showMeasuringList() {
+  showStage(Stage::SignOff);
+  signOff_->showSheet("measuring");
 }
 
 void MainWindow::fitAll() {

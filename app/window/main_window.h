@@ -44,6 +44,7 @@ class MainWindow : public QMainWindow {
   void showStage(Stage stage);
   Stage stage() const { return stage_; }
   void print();
+  void showMeasuringList();
   void fitAll();
   void removeSelected();
   void lookFrom(SceneView::Standpoint standpoint);

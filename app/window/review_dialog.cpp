@@ -13,8 +13,8 @@
 #include <QTreeWidget>
 
 #include "job/room_geometry.h"
+#include "panels/floor_preview.h"
 #include "units/number_text.h"
-#include "window/floor_preview.h"
 #include "window/part_words.h"
 
 namespace baywright {

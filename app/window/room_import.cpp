@@ -30,6 +30,7 @@ struct Import {
   Bytes bytes;
   QWidget* window = nullptr;
   BlobPtr kept;  // the same bytes, as a job keeps them
+  UnitSystem units;
 };
 
 Candidates gaveUp() {
@@ -95,7 +96,7 @@ Candidates roomsOfScan(const Import& file) {
                           [&file](const Progress& progress) { return readWithFacts(file, progress); });
   if (!read) return gaveUp();
   if (!*read) return tl::unexpected(read->error());
-  ScanDialog dialog((*read)->facts, file.fileName, file.window);
+  ScanDialog dialog((*read)->facts, file.units, file.fileName, file.window);
   while (dialog.exec() == QDialog::Accepted) {
     auto room = workAside<RecognisedRoom>(file.window, Import::tr("Looking for floor, walls and ceiling…"),
                                           [&, choices = dialog.choices()](const Progress& progress) {
@@ -137,7 +138,7 @@ Result<std::optional<RecognisedRoom>> importRoom(const QString& path, const Unit
   if (!bytes) return std::nullopt;
   if (!*bytes) return tl::unexpected(bytes->error());
   const auto kept = std::make_shared<const Blob>(Blob{fileName.toStdString(), std::move(**bytes)});
-  auto candidates = roomsOf({fileName, Bytes(kept, &kept->bytes), window, kept});
+  auto candidates = roomsOf({fileName, Bytes(kept, &kept->bytes), window, kept, units});
   // A scan keeps its file itself.
   if (candidates && *candidates && surveyKindOf(fileName.toStdString(), kept->bytes) != SurveyKind::Scan)
     for (RecognisedRoom& room : **candidates) room.originals = {{Id{}, kept->fileName, kept}};

@@ -8,7 +8,10 @@
 #include <QLocale>
 #include <QPushButton>
 
+#include "drawing/scan_glance.h"
+#include "units/length_text.h"
 #include "window/problem_label.h"
+#include "window/scan_preview.h"
 
 namespace baywright {
 namespace {
@@ -35,16 +38,23 @@ QString sizeText(const ScanFacts& facts) {
 }  // namespace
 
 ScanFacts factsOf(const ScanGeometry& scan) {
-  ScanFacts facts{scan.points.size(),       scan.triangles.size(), scan.statedUp,
-                  scan.statedMetresPerUnit, suggestUp(scan),       {}};
+  ScanFacts facts{scan.points.size(),
+                  scan.triangles.size(),
+                  scan.statedUp,
+                  scan.statedMetresPerUnit,
+                  suggestUp(scan),
+                  {},
+                  {}};
   for (const UpSuggestion& suggestion : facts.ups)
     facts.units[suggestion.up] = suggestUnits(scan, suggestion.up);
+  facts.glance = glanceSamples(scan);
   return facts;
 }
 
-ScanDialog::ScanDialog(ScanFacts facts, const QString& fileName, QWidget* parent)
+ScanDialog::ScanDialog(ScanFacts facts, const UnitSystem& units, const QString& fileName, QWidget* parent)
     : QDialog(parent),
       facts_(std::move(facts)),
+      preview_(new ScanPreview),
       up_(new QComboBox),
       unit_(new QComboBox),
       whyUp_(reasonLabel("whyUp")),
@@ -54,15 +64,20 @@ ScanDialog::ScanDialog(ScanFacts facts, const QString& fileName, QWidget* parent
   setWindowTitle(tr("A room from %1").arg(fileName));
   auto* column = new QVBoxLayout(this);
   column->addWidget(new QLabel(sizeText(facts_)));
+  column->addWidget(preview_, 1);
+  auto* caption =
+      new QLabel(tr("The scan as it would stand, seen from above without its ceiling, beside a person of %1.")
+                     .arg(QString::fromStdString(formatLength(kGlancePerson, units))));
+  caption->setWordWrap(true);
+  column->addWidget(caption);
   auto* form = new QFormLayout;
   form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-  form->addRow(tr("The axis that points &up is"), up_);
+  form->addRow(tr("The &axis that points up is"), up_);
   form->addRow(QString(), whyUp_);
   form->addRow(tr("One &unit of the scan is"), unit_);
   form->addRow(QString(), whyUnit_);
   column->addLayout(form);
   column->addWidget(problem_);
-  column->addStretch(1);
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
   next_ = buttons->addButton(tr("Look for the &room"), QDialogButtonBox::AcceptRole);
   next_->setObjectName(QStringLiteral("next"));
@@ -129,6 +144,16 @@ void ScanDialog::explain() {
   whyUnit_->setText(suggestion ? QString::fromStdString(suggestion->reason)
                                : tr("The file does not say it."));
   next_->setEnabled(up >= 0 && unit_->currentIndex() >= 0);
+  preview();
+}
+
+void ScanDialog::preview() {
+  if (up_->currentIndex() < 0) return preview_->showGlance({});
+  std::optional<double> metresPerUnit;
+  if (unit_->currentIndex() >= 0)
+    metresPerUnit = metresPer(static_cast<DrawingUnit>(unit_->currentData().toInt()));
+  preview_->showGlance(
+      glanceAt(facts_.glance, static_cast<UpAxis>(up_->currentData().toInt()), metresPerUnit));
 }
 
 ScanChoices ScanDialog::choices() const {

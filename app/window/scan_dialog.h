@@ -8,12 +8,15 @@
 
 #include "exchange/scan_import.h"
 #include "survey/scan_suggest.h"
+#include "units/unit_system.h"
 
 class QComboBox;
 class QLabel;
 class QPushButton;
 
 namespace baywright {
+
+class ScanPreview;
 
 /// What can be told of a scan before anybody has said its unit and which way is up.
 struct ScanFacts {
@@ -23,18 +26,20 @@ struct ScanFacts {
   std::optional<double> statedMetresPerUnit;
   std::vector<UpSuggestion> ups;  ///< the likeliest first
   std::map<UpAxis, std::vector<UnitSuggestion>> units;
+  std::vector<Eigen::Vector3f> glance;  ///< glanceSamples()
 };
 
 /// Takes a while for a large scan.
 ScanFacts factsOf(const ScanGeometry& scan);
 
-/// Asks for the unit of a scan and which of its axes points up. What the file states or what is likely is
-/// chosen beforehand, with the reason below it; where nothing is, the person has to choose.
+/// Asks for the unit of a scan and which of its axes points up, and shows how it would stand. What the file
+/// states or what is likely is chosen beforehand, with the reason below it; where nothing is, the person has
+/// to choose.
 class ScanDialog : public QDialog {
   Q_OBJECT
 
  public:
-  ScanDialog(ScanFacts facts, const QString& fileName, QWidget* parent = nullptr);
+  ScanDialog(ScanFacts facts, const UnitSystem& units, const QString& fileName, QWidget* parent = nullptr);
 
   ScanChoices choices() const;
   /// Why the last choices gave no room.
@@ -46,9 +51,11 @@ class ScanDialog : public QDialog {
   int likeliestUp() const;
   void suggestUnit();
   void explain();
+  void preview();
   const UnitSuggestion* suggestionFor(DrawingUnit unit) const;
 
   ScanFacts facts_;
+  ScanPreview* preview_;
   QComboBox* up_;
   QComboBox* unit_;
   QLabel* whyUp_;

@@ -158,6 +158,10 @@ Result<void> SignOffView::writePdfTo(const QString& path) {
                   document_.displayName() + QStringLiteral(": ") + sheet_->currentText());
 }
 
+void SignOffView::showSheet(std::string_view name) {
+  sheet_->setCurrentIndex(std::max(0, sheet_->findData(words(name))));
+}
+
 void SignOffView::exportPdf() {
   const QString name = document_.displayName() + QStringLiteral("-") + sheet_->currentData().toString() +
                        QStringLiteral(".pdf");

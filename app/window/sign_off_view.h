@@ -24,6 +24,8 @@ class SignOffView : public QWidget {
  public:
   SignOffView(Document& document, PlanImages& images, QWidget* parent = nullptr);
 
+  /// A name of sheetKinds().
+  void showSheet(std::string_view name);
   /// Asks for a file name and writes the sheet there.
   void exportPdf();
   /// Asks for a printer and prints at true scale.

@@ -55,7 +55,9 @@ Workspace::Workspace(Document& document, ToolBox& toolBox, const Catalogue& cata
   views->setStretchFactor(0, 5);
   views->setStretchFactor(1, 3);
   bottom_->addWidget(new FindingsPanel(document));
-  bottom_->addWidget(new MeasurementsPanel(document));
+  auto* readings = new MeasurementsPanel(document);
+  bottom_->addWidget(readings);
+  connect(readings, &MeasurementsPanel::measuringListAsked, this, &Workspace::measuringListAsked);
   auto* upDown = new QSplitter(Qt::Vertical);
   upDown->addWidget(views);
   upDown->addWidget(bottom_);

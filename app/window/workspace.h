@@ -47,6 +47,9 @@ class Workspace : public QWidget {
   void setOptions(const ViewOptions& options);
   void fitAll();
 
+ Q_SIGNALS:
+  void measuringListAsked();
+
  private:
   QWidget* titled(const QString& title, QWidget* view);
   void showWallLarge(bool large);

@@ -19,18 +19,8 @@ constexpr double kArrowLength = 3.0;
 constexpr double kArrowHalfWidth = 0.5;
 constexpr double kBeyond = 2.0;  // from an end to a text that has no room inside
 
-// Where a direction counts as vertical: texts along walls that were drawn by hand, a little out of plumb, all
-// read from the right (ISO 129-1, value from memory).
-constexpr double kVertical_rad = 2 * kPi / 180;
-
 Vec2 along(double angle) {
   return {std::cos(angle), std::sin(angle)};
-}
-
-double readableAngle(double angle) {
-  if (angle > kPi / 2 + kVertical_rad) return angle - kPi;
-  if (angle <= -kPi / 2 + kVertical_rad) return angle + kPi;
-  return angle;
 }
 
 // One dimension, worked out in drawing units.
@@ -113,7 +103,7 @@ Text textOf(const Frame& f) {
   text.id = f.mark.id;
   text.onGround = true;
   const double lineAngle = std::atan2(f.dir.y(), f.dir.x());
-  text.angle = readableAngle(lineAngle);
+  text.angle = detail::readableAngle(lineAngle);
   const Vec2 up = leftOf(along(text.angle));
   if (f.textInside()) {
     text.anchor = TextAnchor::Centre;

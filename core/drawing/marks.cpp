@@ -66,6 +66,13 @@ std::vector<Vec2> arc(const Vec2& centre, double radius, double fromAngle, doubl
   return points;
 }
 
+double readableAngle(double lineAngle) {
+  constexpr double kUpright = 2 * kPi / 180;
+  if (lineAngle > kPi / 2 + kUpright) return lineAngle - kPi;
+  if (lineAngle <= -kPi / 2 + kUpright) return lineAngle + kPi;
+  return lineAngle;
+}
+
 Text textAt(Layer layer, const Vec2& at, std::string text, TextAnchor anchor) {
   Text mark;
   mark.layer = layer;

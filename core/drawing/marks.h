@@ -27,6 +27,11 @@ std::vector<Vec2> arc(const Vec2& centre, double radius, double fromAngle, doubl
 /// (value from memory).
 inline constexpr double kSmallText = 1.8;
 
+/// The angle at which a text along a line of this direction reads, radians: from below or from the right
+/// (ISO 129-1, value from memory). Lines within two degrees of upright count as upright, so that texts along
+/// walls a little out of plumb all read from the same side.
+double readableAngle(double lineAngle);
+
 Text textAt(Layer layer, const Vec2& at, std::string text, TextAnchor anchor = TextAnchor::Left);
 
 }  // namespace baywright::detail

@@ -21,6 +21,7 @@ const std::string kSection = "To be measured on site";
 constexpr double kAround = 16;
 constexpr double kLetterOff = 6;
 constexpr double kLengthOff = 4;
+constexpr double kHeightOff = 5;  ///< a height's number, off the place where it is read
 constexpr double kCornerLetter = 5;
 constexpr double kJamb = 1.5;  ///< half the stroke at each end of an opening
 /// A box that a figure is written into by hand: 7 mm is a line of writing paper.
@@ -59,6 +60,15 @@ Text label(const Vec2& middle, std::string text, double height) {
   return mark;
 }
 
+/// A label that runs along a wall.
+Text alongWall(const Vec2& middle, std::string text, double height, const Vec2& along) {
+  const double angle = readableAngle(std::atan2(along.y(), along.x()));
+  Text mark = label(middle, std::move(text), height);
+  mark.angle = angle;
+  mark.at = middle - height / 2 * Vec2(-std::sin(angle), std::cos(angle));
+  return mark;
+}
+
 /// Outside the room, but inside at a corner that points into it: there the walls' lengths stand outside.
 Vec2 letterPlace(const std::vector<WallLine>& lines, std::size_t corner, const Placing& sketch) {
   const WallLine& line = lines[corner];
@@ -86,14 +96,8 @@ void addWalls(Linework& marks, const Job& job, const std::vector<MeasuringTask>&
           std::abs(line.inward.x()) * kSketchBoxWidth / 2 + std::abs(line.inward.y()) * kBoxHeight / 2;
       marks.paths.push_back(emptyBox(middle - (reach + 1) * line.inward, kSketchBoxWidth));
     } else {
-      Text length =
-          label(middle - kLengthOff * line.inward, formatLength(line.length, job.units), kLabelText);
-      double angle = std::atan2(line.along.y(), line.along.x());
-      if (angle > kPi / 2 + 1e-9 || angle <= -kPi / 2 + 1e-9) angle += angle > 0 ? -kPi : kPi;
-      length.angle = angle;
-      length.at =
-          middle - kLengthOff * line.inward - kLabelText / 2 * Vec2(-std::sin(angle), std::cos(angle));
-      marks.texts.push_back(length);
+      marks.texts.push_back(alongWall(middle - kLengthOff * line.inward,
+                                      formatLength(line.length, job.units), kLabelText, line.along));
     }
   }
   for (const Opening& opening : job.room.openings) {
@@ -102,26 +106,41 @@ void addWalls(Linework& marks, const Job& job, const std::vector<MeasuringTask>&
     for (const Vec2& jamb : {place->start, place->end})
       marks.paths.push_back(polyline(
           Layer::Openings, {sketch(jamb) - kJamb * place->inward, sketch(jamb) + kJamb * place->inward}));
-    marks.texts.push_back(
-        label(sketch(place->middle()) + kLengthOff * place->inward, opening.name, kBodyText));
+    marks.texts.push_back(alongWall(sketch(place->middle()) + kLengthOff * place->inward, opening.name,
+                                    kBodyText, leftOf(place->inward)));
   }
 }
 
-/// The number of each task where it is to be measured, and a dashed line along diagonals.
+/// Where the number of a task stands on the sketch.
+Vec2 numberPlace(const MeasuringTask& task, const Placing& sketch) {
+  const Vec2 from = sketch(*task.from);
+  // Clear of where two diagonals cross, which may be the middle of the room.
+  if (!task.to) return from + Vec2(0, kHeightOff);
+  return from + 0.4 * (sketch(*task.to) - from);
+}
+
+/// The number of each task where it is to be measured, those of one place in one text, and a dashed line along
+/// diagonals.
 void addTasks(Linework& marks, const std::vector<MeasuringTask>& tasks, const Placing& sketch) {
+  std::vector<Text> numbers;
   for (std::size_t i = 0; i < tasks.size(); ++i) {
     const MeasuringTask& task = tasks[i];
     if (!task.from) continue;
-    const Vec2 from = sketch(*task.from);
-    const Vec2 to = sketch(task.to.value_or(*task.from));
     if (task.what.starts_with("diagonal")) {
-      Path line = polyline(Layer::Survey, {from, to});
+      Path line = polyline(Layer::Survey, {sketch(*task.from), sketch(task.to.value_or(*task.from))});
       line.dash = LineDash::Dashed;
       marks.paths.push_back(line);
     }
-    // Off the middle, where two diagonals cross.
-    marks.texts.push_back(label(from + 0.4 * (to - from), std::to_string(i + 1), kLabelText));
+    Text number = label(numberPlace(task, sketch), std::to_string(i + 1), kLabelText);
+    const auto here = std::find_if(numbers.begin(), numbers.end(), [&](const Text& other) {
+      return (other.at - number.at).norm() < kLabelText;
+    });
+    if (here == numbers.end())
+      numbers.push_back(std::move(number));
+    else
+      here->text += ", " + number.text;
   }
+  marks.texts.insert(marks.texts.end(), numbers.begin(), numbers.end());
 }
 
 Text cell(double x, double baseline, const std::string& text, double width) {

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
-#include "window/floor_preview.h"
+#include "panels/floor_preview.h"
 
 #include <QPainter>
+#include <cmath>
 
 #include "drawing/fixture_outline.h"
 #include "job/room_geometry.h"
@@ -12,7 +13,8 @@
 namespace baywright {
 namespace {
 
-constexpr double kMargin = 30;  // pixels, for the lengths beside the walls
+constexpr double kMargin = 16;  // pixels
+constexpr double kBeside = 8;   // likewise, from a corner to its height
 
 QPolygonF polygonOf(const Ring& ring, const QTransform& device) {
   QPolygonF polygon;
@@ -33,11 +35,44 @@ void drawLength(QPainter& painter, const WallLine& wall, const QTransform& devic
   painter.save();
   painter.translate(line.center());
   const double angle = -line.angle();
-  const bool isUpsideDown = line.angle() > 90 && line.angle() <= 270;
+  // Along walls that are nearly upright all read from the right, as on the sheets.
+  constexpr double kUpright = 2;  // degrees
+  const bool isUpsideDown = line.angle() > 90 + kUpright && line.angle() <= 270 + kUpright;
   painter.rotate(isUpsideDown ? angle + 180 : angle);
   const double beside = isUpsideDown ? painter.fontMetrics().ascent() + 4.0 : -6.0;
   painter.drawText(QPointF(-box.width() / 2, beside), text);
   painter.restore();
+}
+
+bool isLevel(const std::vector<CeilingPart>& ceiling) {
+  return ceiling.size() == 1 && ceiling.front().slope == Vec2::Zero();
+}
+
+/// How high the ceiling is at a corner, a little inside it: at the corner itself parts may only touch.
+QString heightText(const Room& room, const Vec2& corner, const Vec2& middle, const UnitSystem& units) {
+  constexpr double kInside = 0.01;  // of the way to the middle
+  const auto height = ceilingHeightAt(room, corner + kInside * (middle - corner));
+  return height ? QStringLiteral("h ") + QString::fromStdString(formatLength(*height, units)) : QString();
+}
+
+/// The edges of lower parts, and the heights at the corners: outside them, where no lengths stand.
+void drawCeiling(QPainter& painter, const Room& room, const QTransform& device, const UnitSystem& units,
+                 const QColor& colour) {
+  painter.setPen(QPen(colour, 1, Qt::DashLine));
+  painter.setBrush(Qt::NoBrush);
+  for (const CeilingPart& part : room.ceiling) painter.drawPolygon(polygonOf(part.region, device));
+  painter.setPen(colour);
+  const Ring floor = outline(room);
+  const Vec2 middle = centroid({floor, {}});
+  for (const Vec2& corner : floor) {
+    const QString text = heightText(room, corner, middle, units);
+    const QPointF at = device.map(QPointF(corner.x(), corner.y()));
+    const QPointF away = at - device.map(QPointF(middle.x(), middle.y()));
+    QRectF box = painter.fontMetrics().boundingRect(text);
+    box.moveCenter(at + QPointF(std::copysign(box.width() / 2 + kBeside, away.x()),
+                                std::copysign(box.height() / 2 - 2, away.y())));
+    painter.drawText(box, Qt::AlignCenter | Qt::TextDontClip, text);
+  }
 }
 
 }  // namespace
@@ -52,6 +87,11 @@ void FloorPreview::showRoom(const Room& room) {
   update();
 }
 
+void FloorPreview::showUnits(const UnitSystem& units) {
+  units_ = units;
+  update();
+}
+
 void FloorPreview::paintEvent(QPaintEvent*) {
   const Theme theme = Theme::forPalette(palette());
   QPainter painter(this);
@@ -59,8 +99,13 @@ void FloorPreview::paintEvent(QPaintEvent*) {
   painter.fillRect(rect(), theme.background);
   const auto box = planBox(room_);
   if (!box) return;
+  const bool hasHeights = !isLevel(room_.ceiling);
+  const double beside =
+      hasHeights ? kBeside + painter.fontMetrics().horizontalAdvance(
+                                 heightText(room_, box->low, box->centre(), units_) + QStringLiteral("00"))
+                 : kMargin;
   const QTransform device =
-      fitInto({box->low, box->high}, QRectF(rect()).adjusted(kMargin, kMargin, -kMargin, -kMargin));
+      fitInto({box->low, box->high}, QRectF(rect()).adjusted(beside, kMargin, -beside, -kMargin));
   painter.setPen(QPen(theme.ink, 3, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
   painter.setBrush(theme.floor);
   painter.drawPolygon(polygonOf(outline(room_), device));
@@ -72,6 +117,7 @@ void FloorPreview::paintEvent(QPaintEvent*) {
   for (const Opening& opening : room_.openings)
     if (const auto place = openingPlace(room_, opening.id))
       painter.drawLine(lineOf(place->segment(), device));
+  if (hasHeights) drawCeiling(painter, room_, device, units_, theme.accent);
   painter.setPen(theme.ink);
   for (const WallLine& wall : wallLines(room_)) drawLength(painter, wall, device, units_);
 }

@@ -8,7 +8,8 @@
 
 namespace baywright {
 
-/// A small plan of a room that is not in the job yet: walls with their lengths, openings, fixtures.
+/// A small plan of a room that is not in the job yet: walls with their lengths, openings, fixtures, and the
+/// ceiling's heights at the corners where it is not level.
 class FloorPreview : public QWidget {
   Q_OBJECT
 
@@ -16,6 +17,8 @@ class FloorPreview : public QWidget {
   explicit FloorPreview(const UnitSystem& units, QWidget* parent = nullptr);
 
   void showRoom(const Room& room);
+  void showUnits(const UnitSystem& units);
+  const Room& room() const { return room_; }
   QSize sizeHint() const override { return {380, 340}; }
 
  protected:
