@@ -73,6 +73,16 @@ std::string bootName() {
   return name;
 }
 
+/// A process that was killed keeps its pid until its parent asks for it, and some parents never do.
+bool isOnlyListed(long pid) {
+  std::ifstream file("/proc/" + std::to_string(pid) + "/stat");
+  std::string line;
+  std::getline(file, line);
+  const std::size_t name = line.rfind(')');  // it may hold anything; the state follows it
+  return name != std::string::npos && name + 2 < line.size() &&
+         (line[name + 2] == 'Z' || line[name + 2] == 'X');
+}
+
 }  // namespace
 
 ProcessIdentity thisProcess() {
@@ -93,7 +103,8 @@ bool hasEnded(const ProcessIdentity& process) {
   const ProcessIdentity me = thisProcess();
   if (process.host != me.host || process.pid <= 0) return false;
   if (!process.boot.empty() && !me.boot.empty() && process.boot != me.boot) return true;
-  return ::kill(static_cast<pid_t>(process.pid), 0) != 0 && errno == ESRCH;
+  const bool isFree = ::kill(static_cast<pid_t>(process.pid), 0) != 0 && errno == ESRCH;
+  return isFree || isOnlyListed(process.pid);
 }
 
 JobLock::JobLock(fs::path file, ProcessIdentity holder)

@@ -23,7 +23,7 @@ struct ProcessIdentity {
 ProcessIdentity thisProcess();
 
 /// True where it can be told that the process has ended: it ran on this machine, and that was started anew
-/// since, or the pid is free.
+/// since, or the pid is free, or nothing but a parent that has not asked for it holds the pid.
 bool hasEnded(const ProcessIdentity& process);
 
 /// Says that somebody has a job open, by a file ".NAME.lock" beside it. Advisory: it keeps two people from

@@ -2,6 +2,7 @@
 #include "jobfile/job_lock.h"
 
 #include <gtest/gtest.h>
+#include <signal.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -59,6 +60,23 @@ TEST(JobLock, OfAProcessThatHasEndedIsReplaced) {
   const auto lock = lockJob(folder / "job");
   ASSERT_TRUE(lock) << lock.error().sentence();
   EXPECT_EQ(lockHolder(folder / "job"), thisProcess());
+}
+
+TEST(JobLock, OfAProcessThatWasKilledIsFreeBeforeItsParentAsksForIt) {
+  const pid_t child = ::fork();
+  if (child == 0) {
+    ::pause();
+    ::_exit(0);
+  }
+  ProcessIdentity killed = thisProcess();
+  killed.pid = child;
+  EXPECT_FALSE(hasEnded(killed));
+  ::kill(child, SIGKILL);
+  siginfo_t info{};
+  ASSERT_EQ(::waitid(P_PID, static_cast<id_t>(child), &info, WEXITED | WNOWAIT), 0);  // it stays in the list
+  EXPECT_TRUE(hasEnded(killed));
+  ::waitpid(child, nullptr, 0);
+  EXPECT_TRUE(hasEnded(killed));
 }
 
 TEST(JobLock, OfAnotherMachineHolds) {
