@@ -298,12 +298,12 @@ class WallElevation {
       upright(box->center().x(), 0, box->center().y(), 0, fixture.id);
     }
     std::sort(jambs.begin(), jambs.end());
-    int last = -1;
+    int lastRow = -1;
     if (jambs.size() > 2) {
       for (std::size_t i = 0; i + 1 < jambs.size(); ++i)
-        last = std::max(last, level(jambs[i], jambs[i + 1], 0, {}));
+        lastRow = std::max(lastRow, level(jambs[i], jambs[i + 1], 0, {}));
     }
-    level(0, face_.wall.length, last + 1, face_.wall.wall);
+    level(0, face_.wall.length, lastRow + 1, face_.wall.wall);
     if (stretch().ceiling.empty()) return;
     const CeilingStretch& first = stretch().ceiling.front();
     const CeilingStretch& last = stretch().ceiling.back();
