@@ -60,8 +60,16 @@ void SceneView::updateScene() {
   SceneRenderer::Look look{Theme::forPalette(palette()), document_.selection().selected(),
                            document_.selection().hovered()};
   renderer_->setSolids(solids_, look);
-  if (!fit_ && !document_.job().room.walls.empty() && width() > 160) fitToRoom();
+  std::vector<Id> walls;
+  for (const Wall& wall : document_.job().room.walls) walls.push_back(wall.id);
+  const bool isAnotherRoom = isAsFitted() && walls != fittedWalls_;
+  fittedWalls_ = std::move(walls);
+  if (isAnotherRoom && !fittedWalls_.empty() && width() > 160) fitToRoom();
   draft();
+}
+
+bool SceneView::isAsFitted() const {
+  return !fit_ || camera_ == *fit_;
 }
 
 void SceneView::fitToRoom() {
@@ -125,8 +133,7 @@ void SceneView::finish() {
 
 void SceneView::resizeEvent(QResizeEvent*) {
   if (!renderer_) return;
-  const bool isAsFitted = !fit_ || camera_ == *fit_;
-  if (isAsFitted && !document_.job().room.walls.empty()) fitToRoom();
+  if (isAsFitted() && !document_.job().room.walls.empty()) fitToRoom();
   draft();
 }
 

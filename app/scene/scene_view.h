@@ -43,6 +43,7 @@ class SceneView : public QWidget {
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
+  bool isAsFitted() const;
   void updateScene();
   void draft();   ///< draw now, coarse if need be
   void finish();  ///< draw in full
@@ -62,6 +63,7 @@ class SceneView : public QWidget {
   QPointF pressedAt_;
   QPointF lastAt_;
   std::optional<OrbitCamera> fit_;  ///< as fitToRoom() left it: while nobody moved it, it follows the size
+  std::vector<Id> fittedWalls_;     ///< and the room, when another one takes its place
 };
 
 }  // namespace baywright

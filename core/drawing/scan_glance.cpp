@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 
 #include "job/limits.h"
 #include "survey/scan_planes.h"
@@ -52,7 +53,11 @@ std::vector<Eigen::Vector3f> glanceSamples(const ScanGeometry& scan) {
   const auto all = surfaceSamples(scan, std::max(1e-9, static_cast<double>(box.diagonal().norm()) / kAcross));
   const std::size_t stride = all.size() / kMostGlanced + 1;
   std::vector<Eigen::Vector3f> some;
-  for (std::size_t i = 0; i < all.size(); i += stride) some.push_back(all[i]);
+  // Scattered over the list: every n-th of a regular mesh would make stripes.
+  for (std::size_t i = 0; i < all.size() && some.size() < kMostGlanced; ++i) {
+    const std::uint64_t scattered = (static_cast<std::uint64_t>(i) * 0x9E3779B97F4A7C15u) >> 40;
+    if (scattered % stride == 0) some.push_back(all[i]);
+  }
   return some;
 }
 
