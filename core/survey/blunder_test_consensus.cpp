@@ -3,9 +3,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 
 #include "geometry/polygon_validity.h"
 #include "survey/blunder_test.h"
+#include "survey/blunder_test_sets.h"
 #include "survey/network_start.h"
 
 namespace baywright::detail {
@@ -17,6 +19,7 @@ constexpr double kRoughShare = 0.06;
 constexpr double kRoughAngle = 0.15;  // radians
 /// Agreement of what is left, as adjustment.h asks of a floor.
 constexpr double kContradicted = 0.001;
+constexpr double kAsGood = 3.84;
 constexpr int kMostRounds = 12;
 
 bool isListed(const std::vector<Id>& list, Id id) {
@@ -88,28 +91,58 @@ std::vector<Ring> startsFromAnyWall(const SurveyNetwork& network) {
   return starts;
 }
 
+/// The adjustment without some readings, if the others agree on a floor.
+std::optional<Consensus> agreed(const SurveyNetwork& network, std::vector<Id> out, const Ring& ring) {
+  auto made = adjust(without(network, out), ring);
+  if (!made || guessesLengths(*made) || !isFloor(made->ring()) || made->tail <= kContradicted ||
+      worstOf(*made))
+    return std::nullopt;
+  if (out.size() > 1 && made->degreesOfFreedom == 0) return std::nullopt;
+  return Consensus{std::move(*made), std::move(out)};
+}
+
+/// One start followed until nothing changes.
 std::optional<Consensus> from(const SurveyNetwork& network, const Ring& start, std::size_t most) {
   std::vector<Id> out = roughlyOff(network, start);
   Ring ring = start;
-  std::vector<Id> dropped;  // once dropped as the worst, a reading does not come back
+  std::vector<Id> returned;  // a reading comes back once, or it would be dropped and fit for ever
   for (int round = 0; round < kMostRounds; ++round) {
     if (out.size() > most + 2) return std::nullopt;
-    auto made = adjust(without(network, out), ring);
+    const auto made = adjust(without(network, out), ring);
     if (!made || guessesLengths(*made) || !isFloor(made->ring())) return std::nullopt;
     ring = made->ring();
-    const Id worst = worstOf(*made);
     std::vector<Id> back = fitting(network, out, *made);
-    std::erase_if(back, [&](Id id) { return isListed(dropped, id); });
-    if (!worst && back.empty()) {
-      const bool isChecked = out.size() < 2 || made->degreesOfFreedom > 0;
-      if (out.size() > most || made->tail <= kContradicted || !isChecked) return std::nullopt;
-      return Consensus{std::move(*made), std::move(out)};
-    }
-    std::erase_if(out, [&](Id id) { return isListed(back, id); });
-    if (worst && back.empty()) {
+    std::erase_if(back, [&](Id id) { return isListed(returned, id); });
+    const Id worst = worstOf(*made);
+    if (!worst && back.empty()) break;
+    if (worst) {
       out.push_back(worst);
-      dropped.push_back(worst);
+    } else {
+      std::erase_if(out, [&](Id id) { return isListed(back, id); });
+      returned.insert(returned.end(), back.begin(), back.end());
     }
+  }
+  return out.size() <= most ? agreed(network, std::move(out), ring) : std::nullopt;
+}
+
+/// Fewer left over, or a fit that is better by more than chance (the 95 % point of chi-square of one degree):
+/// of two shapes that fit alike the one of the likelier start stays.
+bool isBetter(const Consensus& made, const std::optional<Consensus>& best) {
+  if (!best || made.out.size() != best->out.size()) return !best || made.out.size() < best->out.size();
+  return made.rest.weightedSquares < best->rest.weightedSquares - kAsGood;
+}
+
+/// Dropping the worst goes astray where errors hide each other: then all sets of fewer readings are looked
+/// at.
+std::optional<Consensus> ofFewer(const SurveyNetwork& network, const std::vector<Ring>& rings,
+                                 std::size_t fewer) {
+  constexpr std::size_t kMostTried = 6, kMostRings = 6;
+  for (std::size_t size = 1; size <= fewer; ++size) {
+    std::optional<Consensus> best;
+    for (const Ring& ring : std::span(rings).first(std::min(rings.size(), kMostRings)))
+      for (const auto& set : likeliestSets(network, ring, static_cast<int>(size), kMostTried))
+        if (auto made = agreed(network, set, ring); made && isBetter(*made, best)) best = std::move(made);
+    if (best) return best;
   }
   return std::nullopt;
 }
@@ -118,17 +151,14 @@ std::optional<Consensus> from(const SurveyNetwork& network, const Ring& start, s
 
 std::optional<Consensus> consensusOf(const SurveyNetwork& network, const Ring& near, std::size_t most) {
   std::vector<Ring> starts = startsFromAnyWall(network);
-  if (!near.empty()) starts.insert(starts.begin(), near);
+  if (!near.empty()) starts.push_back(near);
   std::optional<Consensus> best;
-  for (const Ring& start : starts) {
-    auto made = from(network, start, most);
-    if (!made) continue;
-    const bool isBetter =
-        !best || made->out.size() < best->out.size() ||
-        (made->out.size() == best->out.size() && made->rest.weightedSquares < best->rest.weightedSquares);
-    if (isBetter) best = std::move(made);
-  }
-  return best;
+  for (const Ring& start : starts)
+    if (auto made = from(network, start, most); made && isBetter(*made, best)) best = std::move(made);
+  if (best && best->out.size() < 2) return best;
+  if (best) starts.insert(starts.begin(), best->rest.ring());
+  auto fewer = ofFewer(network, starts, best ? best->out.size() - 1 : most);
+  return fewer ? std::move(fewer) : std::move(best);
 }
 
 SurveyNetwork without(const SurveyNetwork& network, const std::vector<Id>& readings) {

@@ -16,9 +16,10 @@ struct Consensus {
 
 /// Searches for it from each start of network_start.h, as a gross error would draw an adjustment with it: the
 /// readings that roughly fit the start are adjusted, the worst that stands out of them is dropped, what fits
-/// after all is taken back, until nothing changes. Fewest left over wins, then the best fit. Nothing where no
-/// floor comes of it that the readings agree on, where more than `most` are left over, or where several are
-/// and nothing checks the others.
+/// after all is taken back, until nothing changes. Fewest left over wins, then the best fit. Where two or
+/// more are, all smaller sets are compared (blunder_test_sets.h). Nothing where no floor comes of it that the
+/// readings agree on, where more than `most` are left over, or where several are and nothing checks the
+/// others.
 std::optional<Consensus> consensusOf(const SurveyNetwork& network, const Ring& near, std::size_t most);
 
 /// The network without some readings.

@@ -75,12 +75,11 @@ class Tasks {
       const auto start = wallLine(job_.room, advice->from);
       const auto end = wallLine(job_.room, advice->to);
       if (!start || !end) return;
-      tasks_.push_back(
-          {advice->what,
-           advice->isCheck ? "checks the other readings" : "corner " + advice->weakCorner + " is weak",
-           {advice->from, advice->to},
-           start->start,
-           end->start});
+      tasks_.push_back({advice->what,
+                        advice->isCheck ? "checks the others" : "corner " + advice->weakCorner + " is weak",
+                        {advice->from, advice->to},
+                        start->start,
+                        end->start});
       Measurement diagonal;
       diagonal.id = Id{job_.lastId + 1000 + static_cast<std::uint32_t>(round)};
       diagonal.kind = MeasurementKind::Diagonal;

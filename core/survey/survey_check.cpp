@@ -208,16 +208,33 @@ class Remarks {
     }
   }
 
-  void guesses() {
+  /// One remark for each wall, or one for all where they are many, as those of a drawing.
+  void guessedWalls() {
+    constexpr std::size_t kFew = 2;
+    std::vector<Id> walls;
+    std::vector<std::string> sentences;
+    double worst = 0;
     for (std::size_t i = 0; i < lines_.size(); ++i) {
       const WallLine& line = lines_[i];
       const double sigma =
           std::hypot(line.startCovariance.sigmaAlong(line.along), line.endCovariance.sigmaAlong(line.along));
       // Ends of a wall that was read are uncertain together, not apart.
-      if (sigma > kGuessedWall && !isWallRead(job_.room.walls, i, job_.measurements))
-        add(SurveyRemarkKind::Missing, "wall_guess", {line.wall},
-            "The length of wall " + line.name + " is only known to ± " + text(2 * sigma) + ". Measure it.");
+      if (sigma <= kGuessedWall || isWallRead(job_.room.walls, i, job_.measurements)) continue;
+      worst = std::max(worst, sigma);
+      walls.push_back(line.wall);
+      sentences.push_back("The length of wall " + line.name + " is only known to ± " + text(2 * sigma) +
+                          ". Measure it.");
     }
+    if (walls.size() > kFew)
+      return add(SurveyRemarkKind::Missing, "wall_guess", walls,
+                 "The lengths of " + std::to_string(walls.size()) + " walls are only known to ± " +
+                     text(2 * worst) + " or a little better. Measure them.");
+    for (std::size_t i = 0; i < walls.size(); ++i)
+      add(SurveyRemarkKind::Missing, "wall_guess", {walls[i]}, sentences[i]);
+  }
+
+  void guesses() {
+    guessedWalls();
     for (const Fixture& fixture : job_.room.fixtures) {
       const bool isGuess = fixture.planInstrument == Instrument::Guess ||
                            fixture.bottom.how == Instrument::Guess || fixture.top.how == Instrument::Guess ||

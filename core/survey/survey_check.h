@@ -39,7 +39,8 @@ inline constexpr double kNearlyMeet = 0.05;
 inline constexpr double kShortWall = 0.10;
 /// Corners that turn by less than this (2 degrees) are no corners. Radians.
 inline constexpr double kHardlyTurns = 0.035;
-/// A wall that is known worse than this (one standard deviation, metres) counts as guessed.
-inline constexpr double kGuessedWall = 0.025;
+/// A wall that is known worse than this (one standard deviation, metres) is still to be measured: a scan
+/// knows it better, a drawing shows only what somebody meant to build.
+inline constexpr double kGuessedWall = 0.011;
 
 }  // namespace baywright

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "support/job_builder.h"
 
@@ -127,6 +128,24 @@ TEST(SurveyCheck, NamesGuessesThatAreLeft) {
   EXPECT_NE(find(remarks, "wall_guess"), nullptr);
   EXPECT_NE(find(remarks, "fixture_guess"), nullptr);
   for (std::size_t i = 0; i < 4; ++i) job.measurements.push_back(wallReading(job, i, i % 2 == 0 ? 6 : 4));
+  EXPECT_EQ(find(checkSurvey(job), "wall_guess"), nullptr);
+}
+
+TEST(SurveyCheck, SaysOfADrawingsWallsTogetherThatTheyAreToBeMeasured) {
+  // A drawing knows a wall of four metres to 18 mm (one standard deviation), a scan to 10 mm.
+  Job job = measured();
+  const auto share = [&](Instrument how) {
+    for (Wall& wall : job.room.walls)
+      wall.startCovariance = PlanCovariance::isotropic(instrumentSigma(how, 4) / std::sqrt(2.0));
+  };
+  share(Instrument::Drawing);
+  const auto remarks = checkSurvey(job);
+  const SurveyRemark* walls = find(remarks, "wall_guess");
+  ASSERT_NE(walls, nullptr);
+  EXPECT_EQ(walls->subjects.size(), 4u);
+  EXPECT_EQ(walls->sentence.find("The lengths of 4 walls are only known to ± 0.036 m"), 0u)
+      << walls->sentence;
+  share(Instrument::Scan);
   EXPECT_EQ(find(checkSurvey(job), "wall_guess"), nullptr);
 }
 
