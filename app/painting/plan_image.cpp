@@ -7,6 +7,7 @@
 #include <QPdfDocumentRenderOptions>
 #include <algorithm>
 #include <cmath>
+#include <string_view>
 
 namespace baywright {
 namespace {
@@ -26,6 +27,16 @@ std::string megapixels(QSize size) {
 /// Rounded down: rounded up, the reader would take it for less than half and decode the whole.
 QSize shrunk(QSize size, int by) {
   return {size.width() / by, size.height() / by};
+}
+
+/// The reader fills the rest with grey and says nothing.
+bool endsTooEarly(const Blob& jpeg) {
+  const std::string_view bytes = jpeg.bytes;
+  std::size_t at = 2;
+  // Segments until the picture itself starts; one of them may hold a small picture with an end of its own.
+  while (at + 4 <= bytes.size() && bytes[at] == '\xff' && bytes[at + 1] != '\xda')
+    at += 2 + 256 * static_cast<unsigned char>(bytes[at + 2]) + static_cast<unsigned char>(bytes[at + 3]);
+  return at >= bytes.size() || bytes.find("\xff\xd9", at) == std::string_view::npos;
 }
 
 tl::unexpected<Problem> tooLarge(const Blob& file, QSize size) {
@@ -134,9 +145,10 @@ Result<PlanFileInfo> inspectPlan(const Blob& file) {
   }
   info.pixels = reader.size();
   if (!info.pixels.isValid()) return fail("The picture does not say how large it is.", file.fileName);
+  const bool isJpeg = reader.format() == "jpeg";
+  info.isCutShort = isJpeg && endsTooEarly(file);
   const double pixels = double(info.pixels.width()) * info.pixels.height();
-  if (pixels > (reader.format() == "jpeg" ? kLargestShrunkPixels : kLargestPlanPixels))
-    return tooLarge(file, info.pixels);
+  if (pixels > (isJpeg ? kLargestShrunkPixels : kLargestPlanPixels)) return tooLarge(file, info.pixels);
   if (pixels > kLargestPlanPixels) info.shrunkBy = 2;
   info.pixels = shrunk(info.pixels, info.shrunkBy);
   if (reader.transformation() & QImageIOHandler::TransformationRotate90) info.pixels.transpose();

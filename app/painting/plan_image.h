@@ -14,8 +14,9 @@ namespace baywright {
 
 /// What is known of a plan's file before any of it is decoded.
 struct PlanFileInfo {
-  QSize pixels;      ///< of a picture, upright, as decoded; of a PDF's first page at kPdfDotsPerMetre
-  int shrunkBy = 1;  ///< pixels of the file along each side that become one: 2 where it is very large
+  QSize pixels;             ///< of a picture, upright, as decoded; of a PDF's first page at kPdfDotsPerMetre
+  int shrunkBy = 1;         ///< pixels of the file along each side that become one: 2 where it is very large
+  bool isCutShort = false;  ///< a JPEG without its end: the lower part is missing
   int pages = 1;
   bool isPdf = false;
 };

@@ -2,7 +2,9 @@
 #include "panels/floor_preview.h"
 
 #include <QPainter>
+#include <algorithm>
 #include <cmath>
+#include <vector>
 
 #include "drawing/fixture_outline.h"
 #include "job/room_geometry.h"
@@ -50,7 +52,7 @@ bool isLevel(const std::vector<CeilingPart>& ceiling) {
 
 /// How high the ceiling is at a corner, a little inside it: at the corner itself parts may only touch.
 QString heightText(const Room& room, const Vec2& corner, const Vec2& middle, const UnitSystem& units) {
-  constexpr double kInside = 0.01;  // of the way to the middle
+  constexpr double kInside = 1e-4;  // of the way to the middle
   const auto height = ceilingHeightAt(room, corner + kInside * (middle - corner));
   return height ? QStringLiteral("h ") + QString::fromStdString(formatLength(*height, units)) : QString();
 }
@@ -64,6 +66,7 @@ void drawCeiling(QPainter& painter, const Room& room, const QTransform& device, 
   painter.setPen(colour);
   const Ring floor = outline(room);
   const Vec2 middle = centroid({floor, {}});
+  std::vector<QRectF> taken;
   for (const Vec2& corner : floor) {
     const QString text = heightText(room, corner, middle, units);
     const QPointF at = device.map(QPointF(corner.x(), corner.y()));
@@ -71,6 +74,10 @@ void drawCeiling(QPainter& painter, const Room& room, const QTransform& device, 
     QRectF box = painter.fontMetrics().boundingRect(text);
     box.moveCenter(at + QPointF(std::copysign(box.width() / 2 + kBeside, away.x()),
                                 std::copysign(box.height() / 2 - 2, away.y())));
+    const bool isTaken =
+        std::any_of(taken.begin(), taken.end(), [&](const QRectF& other) { return other.intersects(box); });
+    if (isTaken) continue;
+    taken.push_back(box);
     painter.drawText(box, Qt::AlignCenter | Qt::TextDontClip, text);
   }
 }

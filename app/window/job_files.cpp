@@ -230,7 +230,11 @@ bool JobFiles::addPlan(const QString& fileName, const QByteArray& bytes) {
                 1;
     if (!accepted) return false;
   }
-  if (info->shrunkBy > 1)
+  if (info->isCutShort)
+    Q_EMIT document_.problemRaised(
+        tr("%1 is cut short: its lower part is missing. Bring a whole copy if that is needed.")
+            .arg(fileName));
+  else if (info->shrunkBy > 1)
     Q_EMIT document_.problemRaised(tr("%1 is shown at half its size: it has more pixels than fit into "
                                       "memory. The file is kept as it is.")
                                        .arg(fileName));

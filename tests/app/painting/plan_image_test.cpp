@@ -135,6 +135,15 @@ TEST(PlanImage, ReadsAVeryLargePhotoAtHalfItsSize) {
   EXPECT_GT(image->pixelColor(3100, 3050).lightness(), 235);
 }
 
+TEST(PlanImage, TellsAPhotoThatIsCutShort) {
+  const QByteArray whole = saved(halves(600, 400), "JPEG");
+  EXPECT_FALSE(inspectPlan(blobOf(whole, "whole.jpg"))->isCutShort);
+  EXPECT_FALSE(inspectPlan(blobOf(whole + "what a camera adds", "whole.jpg"))->isCutShort);
+  const auto cut = inspectPlan(blobOf(whole.first(whole.size() * 2 / 3), "cut.jpg"));
+  ASSERT_TRUE(cut);
+  EXPECT_TRUE(cut->isCutShort);
+}
+
 TEST(PlanImage, TellsADamagedPicture) {
   const QByteArray whole = saved(halves(600, 400), "PNG");
   const auto cut = decodePlan(scanOf(blobOf(whole.first(whole.size() / 2), "cut.png")));
