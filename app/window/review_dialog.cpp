@@ -13,7 +13,9 @@
 #include <QTreeWidget>
 
 #include "job/room_geometry.h"
+#include "panels/field.h"
 #include "panels/floor_preview.h"
+#include "panels/property_form.h"
 #include "units/number_text.h"
 #include "window/part_words.h"
 
@@ -39,6 +41,13 @@ std::vector<T> withoutUnchecked(const std::vector<T>& parts, const QTreeWidgetIt
   return kept;
 }
 
+/// Each row remembers what it can be corrected as.
+template <class T>
+void nameRows(QTreeWidgetItem& group, const std::vector<T>& parts) {
+  for (std::size_t i = 0; i < parts.size() && static_cast<int>(i) < group.childCount(); ++i)
+    group.child(static_cast<int>(i))->setData(0, Qt::UserRole, parts[i].id.value);
+}
+
 void addSentences(QString& html, const QString& heading, const std::vector<std::string>& sentences) {
   if (sentences.empty()) return;
   html += QStringLiteral("<p><b>%1</b></p><ul>").arg(heading.toHtmlEscaped());
@@ -54,6 +63,7 @@ ReviewDialog::ReviewDialog(std::vector<RecognisedRoom> candidates, const UnitSys
     : QDialog(parent),
       candidates_(std::move(candidates)),
       units_(units),
+      corrections_(units),
       preview_(new FloorPreview(units)),
       tree_(new QTreeWidget),
       notes_(new QTextBrowser) {
@@ -69,9 +79,14 @@ ReviewDialog::ReviewDialog(std::vector<RecognisedRoom> candidates, const UnitSys
   sides->addWidget(words);
   sides->setSizes({440, 620});
   words->addWidget(tree_);
+  Document& document = corrections_.document();
+  form_ = new PropertyForm(
+      document, [](const Document& d) { return fieldsOf(d.job(), d.selection().selected()); },
+      tr("Choose a wall, the ceiling, an opening or a fixture above to correct its figures."));
+  form_->setObjectName(QStringLiteral("corrections"));
+  words->addWidget(form_);
   words->addWidget(notes_);
-  words->setStretchFactor(0, 3);
-  words->setStretchFactor(1, 2);
+  words->setSizes({260, 170, 180});
   column->addWidget(sides, 1);
   auto* caution =
       new QLabel(tr("What is ticked takes the place of the room in the job. Undo brings that back."));
@@ -83,12 +98,23 @@ ReviewDialog::ReviewDialog(std::vector<RecognisedRoom> candidates, const UnitSys
   connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
   connect(tree_, &QTreeWidget::itemChanged, this, [this] { preview_->showRoom(accepted().room); });
+  connect(tree_, &QTreeWidget::currentItemChanged, this, [&document](QTreeWidgetItem* row) {
+    document.selection().select(row ? Id{row->data(0, Qt::UserRole).toUInt()} : Id{});
+  });
+  connect(&document.selection(), &Selection::selectedChanged, form_, &PropertyForm::rebuild);
+  connect(&document, &Document::jobChanged, this, &ReviewDialog::followCorrections);
   tree_->setObjectName(QStringLiteral("parts"));
   tree_->setHeaderLabels({tr("Recognised"), tr("Size")});
   tree_->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
   notes_->setObjectName(QStringLiteral("notes"));
   showCandidate(0);
-  resize(1080, 640);
+  resize(1120, 760);
+}
+
+ReviewDialog::~ReviewDialog() {
+  // Both refer to the document of corrections until their end.
+  tree_->disconnect(this);
+  delete form_;
 }
 
 QWidget* ReviewDialog::makeRoomChoice() {
@@ -112,6 +138,9 @@ QWidget* ReviewDialog::makeRoomChoice() {
 
 void ReviewDialog::showCandidate(int index) {
   chosen_ = static_cast<std::size_t>(index);
+  isStarting_ = true;
+  corrections_.start(candidates_[chosen_]);
+  isStarting_ = false;
   fillTree();
   fillNotes();
   preview_->showRoom(accepted().room);
@@ -129,14 +158,40 @@ void ReviewDialog::addGroup(const QString& heading, const std::vector<T>& parts,
   group->setHidden(parts.empty());
 }
 
+void ReviewDialog::followCorrections() {
+  if (isStarting_) return;
+  RecognisedRoom& shown = candidates_[chosen_];
+  shown.room = corrections_.applied(std::move(shown.room));
+  std::vector<std::vector<Qt::CheckState>> ticks;
+  for (int group = 0; group < tree_->topLevelItemCount(); ++group) {
+    ticks.emplace_back();
+    for (int row = 0; row < tree_->topLevelItem(group)->childCount(); ++row)
+      ticks.back().push_back(tree_->topLevelItem(group)->child(row)->checkState(0));
+  }
+  fillTree();
+  const QSignalBlocker quiet(tree_);
+  const Id selected = corrections_.document().selection().selected();
+  for (int group = 0; group < tree_->topLevelItemCount(); ++group) {
+    for (int row = 0; row < tree_->topLevelItem(group)->childCount(); ++row) {
+      QTreeWidgetItem* item = tree_->topLevelItem(group)->child(row);
+      if (group != Walls)
+        item->setCheckState(0, ticks[static_cast<std::size_t>(group)][static_cast<std::size_t>(row)]);
+      if (selected && item->data(0, Qt::UserRole).toUInt() == selected.value) tree_->setCurrentItem(item);
+    }
+  }
+  preview_->showRoom(accepted().room);
+}
+
 void ReviewDialog::fillTree() {
   const QSignalBlocker quiet(tree_);
   tree_->clear();
   const RecognisedRoom& shown = candidates_[chosen_];
+  const Room& corrected = corrections_.room();
   const std::vector<WallLine> lines = wallLines(shown.room);
   auto* walls = new QTreeWidgetItem(tree_, {tr("Walls: %1").arg(lines.size())});
   for (const WallLine& line : lines) new QTreeWidgetItem(walls, {wallName(line), wallWords(line, units_)});
   walls->setExpanded(true);
+  nameRows(*walls, corrected.walls);
   addGroup(tr("Ceiling: %1"), shown.room.ceiling,
            [this, &shown](const CeilingPart& part) { return ceilingWords(part, shown.room, units_); });
   addGroup(tr("Doors and windows: %1"), shown.room.openings,
@@ -144,6 +199,9 @@ void ReviewDialog::fillTree() {
   addGroup(tr("Fixtures: %1"), shown.room.fixtures,
            [this](const Fixture& fixture) { return fixtureWords(fixture, units_); });
   addGroup(tr("Scan: %1"), shown.scans, [](const RoomScan& scan) { return scanWords(scan); });
+  nameRows(*tree_->topLevelItem(Ceiling), corrected.ceiling);
+  nameRows(*tree_->topLevelItem(Openings), corrected.openings);
+  nameRows(*tree_->topLevelItem(Fixtures), corrected.fixtures);
 }
 
 void ReviewDialog::fillNotes() {

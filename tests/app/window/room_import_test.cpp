@@ -7,14 +7,17 @@
 #include <QComboBox>
 #include <QDropEvent>
 #include <QLabel>
+#include <QLineEdit>
 #include <QMimeData>
 #include <QTemporaryDir>
+#include <QTest>
 #include <QTreeWidget>
 #include <QUrl>
 
 #include "dialog_driver.h"
 #include "exchange/dxf_unit.h"
 #include "exchange/survey_kind.h"
+#include "job/find.h"
 #include "job/room_geometry.h"
 #include "jobfile/job_archive.h"
 #include "panels/message_strip.h"
@@ -88,6 +91,37 @@ TEST_F(RoomImport, LeavesOutWhatWasUnticked) {
   EXPECT_EQ(job().room.openings[0].kind, OpeningKind::Window);
   ASSERT_EQ(job().room.ceiling.size(), 1U);
   EXPECT_FALSE(job().room.ceiling[0].height.known);
+}
+
+TEST_F(RoomImport, TakesWhatWasCorrectedInTheReview) {
+  driver_.expect("reviewDialog", [](QDialog& dialog) {
+    auto* parts = dialog.findChild<QTreeWidget*>(QStringLiteral("parts"));
+    auto* form = dialog.findChild<QWidget*>(QStringLiteral("corrections"));
+    group(dialog, kOpenings).child(0)->setCheckState(0, Qt::Unchecked);
+    const auto correct = [&](QTreeWidgetItem* row, const QString& field, const QString& figure) {
+      parts->setCurrentItem(row);
+      for (QLineEdit* line : form->findChildren<QLineEdit*>()) {
+        if (line->accessibleName() != field) continue;
+        line->selectAll();
+        QTest::keyClicks(line, figure);
+        QTest::keyClick(line, Qt::Key_Return);
+      }
+    };
+    correct(group(dialog, kOpenings).child(1), QStringLiteral("Width"), QStringLiteral("1.11"));
+    EXPECT_TRUE(group(dialog, kOpenings).child(1)->text(1).contains(QStringLiteral("1.11")))
+        << group(dialog, kOpenings).child(1)->text(1).toStdString();
+    correct(group(dialog, kCeiling).child(0), QStringLiteral("Height at the anchor"), QStringLiteral("2.77"));
+    EXPECT_EQ(group(dialog, kOpenings).child(0)->checkState(0), Qt::Unchecked) << "ticks stay";
+    EXPECT_EQ(parts->currentItem(), group(dialog, kCeiling).child(0));
+    DialogDriver::click(dialog, "take");
+  });
+  ASSERT_TRUE(bring("list.csv", measuringList()));
+  ASSERT_EQ(job().room.openings.size(), 1U);
+  EXPECT_NEAR(job().room.openings[0].width.value, 1.11, 1e-9);
+  EXPECT_TRUE(findById(job().room.walls, job().room.openings[0].wall));
+  EXPECT_NEAR(job().room.ceiling.at(0).height.value, 2.77, 1e-9);
+  EXPECT_EQ(job().measurements.size(), 6U) << "readings still name the walls";
+  EXPECT_EQ(window_.document().undoStack().count(), 1);
 }
 
 TEST_F(RoomImport, IsOneStepThatUndoTakesBack) {
