@@ -128,7 +128,8 @@ void refitOnCandidates(CeilingPlane& plane, const std::vector<Candidate>& candid
 }
 
 /// On all samples near the plane over the columns of the candidates on it, each column with the same say.
-void refitOnSamples(CeilingPlane& plane, const LevelScan& scan, const std::vector<Candidate>& on) {
+void refitOnSamples(CeilingPlane& plane, const LevelScan& scan, const std::vector<Candidate>& on,
+                    const Progress& progress) {
   CubeMap columns;
   const auto columnOf = [](const Eigen::Vector3f& p) {
     CubeMap::Cube at = cubeAt(p, kColumn);
@@ -139,6 +140,7 @@ void refitOnSamples(CeilingPlane& plane, const LevelScan& scan, const std::vecto
   std::vector<std::pair<Vec3, std::uint32_t>> near;
   std::vector<double> counts(columns.size(), 0);
   for (std::size_t i = 0; i < scan.samples.size(); ++i) {
+    if (i % kSamplesBetweenLooks == 0 && progress.stop()) return;
     const Vec3 p = scan.samples[i].cast<double>();
     if (std::abs(distanceTo(plane, p)) > 2 * kOnPlane) continue;
     const std::uint32_t patch = scan.flat.patchOf[i];
@@ -150,6 +152,7 @@ void refitOnSamples(CeilingPlane& plane, const LevelScan& scan, const std::vecto
   }
   plane.rms = kOnPlane / 2;
   for (int round = 0; round < 6; ++round) {
+    if (progress.stop()) return;
     const double reach = std::clamp(4.685 * plane.rms, 0.02, 2 * kOnPlane);
     PlaneSums sums(plane.anchor);
     for (const auto& [p, column] : near) {
@@ -237,7 +240,7 @@ bool CeilingPlane::covers(const Vec2& p) const {
 }
 
 std::vector<CeilingPlane> ceilingOf(const LevelScan& scan, const ScanOutline& outline,
-                                    const std::vector<ScanLine>& lines) {
+                                    const std::vector<ScanLine>& lines, const Progress& progress) {
   const auto all = highest(scan, outline.corners);
   const auto axes = wallAxes(outline);
   const double least = std::max(kLeastPart, kLeastShare * signedArea(outline.corners));
@@ -245,6 +248,7 @@ std::vector<CeilingPlane> ceilingOf(const LevelScan& scan, const ScanOutline& ou
   std::vector<CeilingPlane> planes;
   for (std::size_t tries = 0; tries < 4 * kMostPlanes && planes.size() < kMostPlanes && rest.size() > 3;
        ++tries) {
+    if (progress.stop()) return planes;
     std::optional<CeilingPlane> best;
     const std::size_t stride = rest.size() / kMostTries + 1;
     for (std::size_t i = 0; i < rest.size(); i += stride) {
@@ -263,7 +267,7 @@ std::vector<CeilingPlane> ceilingOf(const LevelScan& scan, const ScanOutline& ou
     const Extent along = extentOf(on, axes[0]);
     const Extent across = extentOf(on, axes[1]);
     if (along.high - along.low < kNarrowest || across.high - across.low < kNarrowest) continue;
-    refitOnSamples(*best, scan, on);
+    refitOnSamples(*best, scan, on, progress);
     level(*best, axes, on);
     best->area = 0;
     for (const Candidate& c : on) best->area += c.area;
@@ -271,7 +275,7 @@ std::vector<CeilingPlane> ceilingOf(const LevelScan& scan, const ScanOutline& ou
   }
   std::stable_sort(planes.begin(), planes.end(),
                    [](const CeilingPlane& a, const CeilingPlane& b) { return a.area > b.area; });
-  giveRegions(planes, spotsOn(planes, all), scan, outline, lines);
+  giveRegions(planes, spotsOn(planes, all), scan, outline, lines, progress);
   return planes;
 }
 

@@ -28,7 +28,7 @@ struct CeilingPlane {
 /// narrower than kNarrowest, are none. A plane that would hang below ceiling seen elsewhere has regions
 /// (scan_ceiling_regions.h).
 std::vector<CeilingPlane> ceilingOf(const LevelScan& scan, const ScanOutline& outline,
-                                    const std::vector<ScanLine>& lines);
+                                    const std::vector<ScanLine>& lines, const Progress& progress = {});
 inline constexpr double kLevelFall = 0.02;  ///< metres over the room: twice what a hand-held scan is sure of
 inline constexpr double kNarrowest = 0.60;  ///< metres
 

@@ -30,7 +30,8 @@ constexpr std::uint32_t kWallBands = 0b111110u;
 
 /// Places on each plane: samples close to it, in or beside the squares of its spots.
 std::vector<std::vector<Vec2>> placesOn(const std::vector<CeilingPlane>& planes,
-                                        const std::vector<CeilingSpot>& spots, const LevelScan& scan) {
+                                        const std::vector<CeilingSpot>& spots, const LevelScan& scan,
+                                        const Progress& progress) {
   const auto squareAt = [](const Vec2& p) { return cubeAt(raised(p, 0).cast<float>(), kPatchSize); };
   CubeMap squares;
   std::vector<std::uint32_t> owners;  // a bit a plane
@@ -43,8 +44,9 @@ std::vector<std::vector<Vec2>> placesOn(const std::vector<CeilingPlane>& planes,
     }
   }
   std::vector<std::vector<Vec2>> places(planes.size());
-  for (const Eigen::Vector3f& sample : scan.samples) {
-    const Vec3 p = sample.cast<double>();
+  for (std::size_t i = 0; i < scan.samples.size(); ++i) {
+    if (i % kSamplesBetweenLooks == 0 && progress.stop()) return places;
+    const Vec3 p = scan.samples[i].cast<double>();
     if (p.z() < RoofMap::kLeastHeadroom) continue;
     const auto square = squares.existing(squareAt(flat(p)));
     if (!square) continue;
@@ -255,12 +257,13 @@ void addSimple(const Polygon& polygon, std::vector<Ring>& rings, int depth = 0) 
 }  // namespace
 
 void giveRegions(std::vector<CeilingPlane>& planes, const std::vector<CeilingSpot>& spots,
-                 const LevelScan& scan, const ScanOutline& outline, const std::vector<ScanLine>& lines) {
+                 const LevelScan& scan, const ScanOutline& outline, const std::vector<ScanLine>& lines,
+                 const Progress& progress) {
   if (planes.size() < 2) return;
   Dividers dividers(outline);
   dividers.addSteps(lines);
   dividers.addCreases(planes);
-  dividers.addEnds(placesOn(planes, spots, scan), lines);
+  dividers.addEnds(placesOn(planes, spots, scan, progress), lines);
   Vec2 low = outline.corners[0];
   Vec2 high = low;
   for (const Vec2& corner : outline.corners) {

@@ -19,6 +19,7 @@ struct CeilingSpot {
 /// holds, smoothed over its edges (Besag's iterated conditional modes), and empty pieces to their neighbours.
 /// A plane that hangs below no other gets none: it is the ceiling wherever nothing hangs lower.
 void giveRegions(std::vector<CeilingPlane>& planes, const std::vector<CeilingSpot>& spots,
-                 const LevelScan& scan, const ScanOutline& outline, const std::vector<ScanLine>& lines);
+                 const LevelScan& scan, const ScanOutline& outline, const std::vector<ScanLine>& lines,
+                 const Progress& progress = {});
 
 }  // namespace baywright

@@ -50,13 +50,14 @@ double PlanCoverage::at(const Vec2& p) const {
   return seen[static_cast<std::size_t>(y) * static_cast<std::size_t>(columns) + static_cast<std::size_t>(x)];
 }
 
-PlanCoverage coverageOf(const LevelScan& scan) {
+PlanCoverage coverageOf(const LevelScan& scan, const Progress& progress) {
   PlanCoverage coverage;
   frame(scan, coverage);
   std::vector<double> worths;
   for (const ScanPatch& patch : scan.flat.patches)
     worths.push_back(isLying(patch) && isCeiling(scan, patch) ? kCeilingSays : 1);
   for (std::size_t i = 0; i < scan.samples.size(); ++i) {
+    if (i % kSamplesBetweenLooks == 0 && progress.stop()) return coverage;
     const std::uint32_t index = scan.flat.patchOf[i];
     if (index == kNoPatch || !isLying(scan.flat.patches[index])) continue;
     const double reach = kReachShare * scan.flat.patches[index].size;

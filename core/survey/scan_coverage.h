@@ -4,6 +4,7 @@
 #include <span>
 #include <vector>
 
+#include "base/progress.h"
 #include "survey/scan_faces.h"
 #include "survey/scan_lines.h"
 
@@ -29,7 +30,7 @@ inline constexpr double kBareFloor = 0.3;
 inline constexpr double kCeilingSays = 1.5;
 
 /// Marks the surroundings of every sample on a lying patch, as far as the samples of such a patch lie apart.
-PlanCoverage coverageOf(const LevelScan& scan);
+PlanCoverage coverageOf(const LevelScan& scan, const Progress& progress = {});
 
 struct SeenFloor {
   double share = 0.5;  ///< of a face that was seen

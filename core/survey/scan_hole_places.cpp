@@ -2,6 +2,7 @@
 #include "survey/scan_hole_places.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <optional>
 #include <vector>
@@ -39,26 +40,41 @@ std::optional<double> revealPlace(const WallGrid& grid, double guess, double sid
   return peak;
 }
 
+/// How many of these points a plain wall would have, where a bin of it has `usual` ones. A frame stands out a
+/// little: all of its points lie before the wall's face, of the wall's own only half, the rest being noise
+/// behind it.
+template <class Bins>
+double wallCount(const Bins& bins, double usual) {
+  constexpr double kFewToTell = 10;
+  constexpr double kCrowded = 1.4;
+  double count = 0;
+  for (const double bin : bins) count += usual >= kFewToTell && bin > kCrowded * usual ? usual : bin;
+  return count;
+}
+
 /// Where wall ends along one direction: `place` and `isBeside` of a point, the edge's first guess, and on
 /// which side of it (-1 or 1) wall stands.
 template <class Along, class Beside>
 HolePlace edgePlace(const WallGrid& grid, double guess, double side, Along place, Beside isBeside) {
   constexpr double kFrom = 0.12;  // metres from the guess: surely wall
   constexpr double kTo = 0.30;
+  constexpr int kBins = 24;
   double plateau = 0;
-  double upTo = 0;
   double half = 0;
+  std::array<double, kBins> upTo{};  // counts from kFrom on this side to kFrom beyond the guess
   for (const WallPoint& p : grid.wall) {
     // What stands in the hole, reveals and frames, lies behind the wall's face.
     if (p.inward < 0 || !isBeside(p)) continue;
     const double into = side * (place(p) - guess);
     if (into >= kFrom && into < kTo) plateau += 1;
     if (into >= kFrom && into < 0.5 * (kFrom + kTo)) half += 1;
-    if (into < kFrom && into > -kFrom) upTo += 1;
+    const auto bin = static_cast<int>(std::floor((into + kFrom) / (2 * kFrom) * kBins));
+    if (bin >= 0 && bin < kBins) upTo[static_cast<std::size_t>(bin)] += 1;
   }
   HolePlace found{guess, false};
   if (plateau >= 20 && half > 0.3 * plateau && half < 0.7 * plateau) {
-    const double into = kFrom - upTo / (plateau / (kTo - kFrom));
+    const double density = plateau / (kTo - kFrom);
+    const double into = kFrom - wallCount(upTo, density * 2 * kFrom / kBins) / density;
     if (std::abs(into) < kFrom) found = {guess + side * into, true};
   }
   if (const auto reveal = revealPlace(grid, guess, side, place, isBeside)) return {*reveal, true};

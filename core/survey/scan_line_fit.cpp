@@ -63,13 +63,15 @@ struct Gathered {
 
 /// Noise spills over into cubes that have no patch of their own, so the neighbours of a wall's cubes count
 /// too.
-std::vector<Gathered> gather(const LevelScan& scan, const std::vector<ScanLine>& lines) {
+std::vector<Gathered> gather(const LevelScan& scan, const std::vector<ScanLine>& lines,
+                             const Progress& progress) {
   const auto lineOf = linesOfPatches(scan, lines);
   std::vector<Gathered> found(lines.size());
   CubeMap cubes;
   std::vector<std::uint64_t> marks;  // a bit a line
   std::vector<std::uint32_t> counts;
   for (std::size_t i = 0; i < scan.samples.size(); ++i) {
+    if (i % kSamplesBetweenLooks == 0 && progress.stop()) return found;
     const std::uint32_t patch = scan.flat.patchOf[i];
     const std::uint32_t cube = cubes.indexOf(cubeAt(scan.samples[i], kMarkEdge));
     if (cube == marks.size()) marks.push_back(0);
@@ -86,6 +88,7 @@ std::vector<Gathered> gather(const LevelScan& scan, const std::vector<ScanLine>&
         if (const auto next = cubes.existing({at.x() + dx, at.y() + dy, at.z()})) spread[*next] |= marks[c];
   }
   for (std::size_t i = 0; i < scan.samples.size(); ++i) {
+    if (i % kSamplesBetweenLooks == 0 && progress.stop()) return found;
     const Eigen::Vector3f& p = scan.samples[i];
     const auto cube = *cubes.existing(cubeAt(p, kMarkEdge));
     for (std::uint64_t bits = spread[cube]; bits != 0; bits &= bits - 1) {
@@ -182,9 +185,10 @@ ScanLine fittedLine(std::span<const WeightedPoint> points, const ScanLine& start
   return line;
 }
 
-void refineOnPoints(const LevelScan& scan, std::vector<ScanLine>& lines) {
-  const auto gathered = gather(scan, lines);
+void refineOnPoints(const LevelScan& scan, std::vector<ScanLine>& lines, const Progress& progress) {
+  const auto gathered = gather(scan, lines, progress);
   for (std::size_t i = 0; i < lines.size(); ++i) {
+    if (progress.stop()) return;
     lines[i] = refined(gathered[i], lines[i], scan.ceiling);
     noteSeen(gathered[i], lines[i], scan);
   }

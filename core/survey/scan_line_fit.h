@@ -4,6 +4,7 @@
 #include <span>
 #include <vector>
 
+#include "base/progress.h"
 #include "survey/scan_lines.h"
 
 namespace baywright {
@@ -18,6 +19,6 @@ struct WeightedPoint {
 ScanLine fittedLine(std::span<const WeightedPoint> points, const ScanLine& start, double reach);
 
 /// Fits each line to all samples near the patches on it, and notes where it is seen.
-void refineOnPoints(const LevelScan& scan, std::vector<ScanLine>& lines);
+void refineOnPoints(const LevelScan& scan, std::vector<ScanLine>& lines, const Progress& progress = {});
 
 }  // namespace baywright

@@ -203,7 +203,7 @@ LevelScan levelled(LevelScan scan, const ScanLevel& level) {
 
 std::vector<ScanLine> uprightLines(const LevelScan& scan, const Progress& progress) {
   auto lines = votedLines(uprightPatches(scan), progress);
-  refineOnPoints(scan, lines);
+  refineOnPoints(scan, lines, progress);
   dropScattered(lines);
   addShortLines(scan, lines, progress);
   addHiddenLines(scan, lines, progress);

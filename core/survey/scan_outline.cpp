@@ -313,11 +313,13 @@ class Chooser {
 
 }  // namespace
 
-Result<ScanOutline> outlineOf(const LevelScan& scan, const std::vector<ScanLine>& lines) {
+Result<ScanOutline> outlineOf(const LevelScan& scan, const std::vector<ScanLine>& lines,
+                              const Progress& progress) {
   const char* next = "Walls are found where their upper part was scanned.";
   if (lines.size() < 3)
     return fail("The scan has too few upright surfaces for the walls of a room.", {}, next);
-  const PlanCoverage coverage = coverageOf(scan);
+  const PlanCoverage coverage = coverageOf(scan, progress);
+  if (progress.stop()) return fail("The import was cancelled.");
   const Vec2 margin(kFrameMargin, kFrameMargin);
   const PlanFaces plan = facesBetween(lines, coverage.low - margin, coverage.high + margin);
   ScanOutline outline;

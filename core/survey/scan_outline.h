@@ -22,7 +22,8 @@ struct ScanOutline {
 /// its edge should run where walls stand. Doors and what hides a wall leave gaps, which cost their length
 /// (an exact minimum, scan_min_cut.h). What is seen beyond an opening that reaches up to a lintel is left out
 /// unless it is closed by walls of its own, and noted. Standing columns do not make holes.
-/// Refused with a sentence: nothing that walls enclose.
-Result<ScanOutline> outlineOf(const LevelScan& scan, const std::vector<ScanLine>& lines);
+/// Refused with a sentence: nothing that walls enclose, a cancel.
+Result<ScanOutline> outlineOf(const LevelScan& scan, const std::vector<ScanLine>& lines,
+                              const Progress& progress = {});
 
 }  // namespace baywright

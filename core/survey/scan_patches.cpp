@@ -55,12 +55,13 @@ double usualThickness(const std::vector<std::optional<ScanPatch>>& candidates) {
 }
 
 /// One size of cubes over the samples that have no patch yet.
-void addScale(const std::vector<Eigen::Vector3f>& samples, double size, double& thickest,
-              ScanPatches& found) {
+void addScale(const std::vector<Eigen::Vector3f>& samples, double size, double& thickest, ScanPatches& found,
+              const Progress& progress) {
   CubeMap cubes;
   std::vector<Moments> moments;
   std::vector<std::uint32_t> cubeOf(samples.size(), kNoPatch);
   for (std::size_t i = 0; i < samples.size(); ++i) {
+    if (i % kSamplesBetweenLooks == 0 && progress.stop()) return;
     if (found.patchOf[i] != kNoPatch) continue;
     const std::uint32_t cube = cubes.indexOf(cubeAt(samples[i], size));
     if (cube == moments.size()) {
@@ -90,7 +91,8 @@ int piecesOf(const ScanGeometry& scan, const TriangleMesh::Corners& corners, dou
 
 }  // namespace
 
-std::vector<Eigen::Vector3f> surfaceSamples(const ScanGeometry& scan, double spacing) {
+std::vector<Eigen::Vector3f> surfaceSamples(const ScanGeometry& scan, double spacing,
+                                            const Progress& progress) {
   if (!scan.isMesh()) return scan.points;
   const auto total = [&] {
     double count = 0;
@@ -101,18 +103,22 @@ std::vector<Eigen::Vector3f> surfaceSamples(const ScanGeometry& scan, double spa
   while (total() > most) spacing *= 2;
   std::vector<Eigen::Vector3f> samples;
   samples.reserve(scan.triangles.size());
-  for (const auto& corners : scan.triangles)
+  for (std::size_t i = 0; i < scan.triangles.size(); ++i) {
+    if (i % kSamplesBetweenLooks == 0 && progress.stop()) break;
+    const auto& corners = scan.triangles[i];
     sampleTriangle(scan.points[corners[0]], scan.points[corners[1]], scan.points[corners[2]],
                    piecesOf(scan, corners, spacing), [&](const Eigen::Vector3f& p) { samples.push_back(p); });
+  }
   return samples;
 }
 
-ScanPatches flatPatches(const std::vector<Eigen::Vector3f>& samples) {
+ScanPatches flatPatches(const std::vector<Eigen::Vector3f>& samples, const Progress& progress) {
   ScanPatches found;
   found.patchOf.assign(samples.size(), kNoPatch);
   double size = kPatchSize;
   double thickest = kThickest;
-  for (int scale = 0; scale < kPatchScales; ++scale, size *= 2) addScale(samples, size, thickest, found);
+  for (int scale = 0; scale < kPatchScales; ++scale, size *= 2)
+    addScale(samples, size, thickest, found, progress);
   return found;
 }
 

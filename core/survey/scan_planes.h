@@ -21,7 +21,8 @@ struct ScanPatch {
   std::size_t points = 0;
 };
 
-/// How many samples a loop takes between two looks at whether it is to stop: a few milliseconds.
+/// How many samples a loop takes between two looks at whether it is to stop: a few milliseconds. What a stage
+/// hands back after it was stopped is of no use.
 inline constexpr std::size_t kSamplesBetweenLooks = 1 << 16;
 
 /// No patch.
@@ -40,11 +41,12 @@ inline constexpr int kPatchScales = 3;
 /// Points that stand for the surface: those of a cloud, or even samples of a mesh's triangles, at least one
 /// each, `spacing` apart on large ones.
 inline constexpr double kSampleSpacing = 0.03;  ///< metres
-std::vector<Eigen::Vector3f> surfaceSamples(const ScanGeometry& scan, double spacing = kSampleSpacing);
+std::vector<Eigen::Vector3f> surfaceSamples(const ScanGeometry& scan, double spacing = kSampleSpacing,
+                                            const Progress& progress = {});
 inline constexpr std::size_t kMostSamples = 10'000'000;
 
 /// Deterministic: the same samples in the same order give the same patches. `samples` in metres.
-ScanPatches flatPatches(const std::vector<Eigen::Vector3f>& samples);
+ScanPatches flatPatches(const std::vector<Eigen::Vector3f>& samples, const Progress& progress = {});
 
 /// A plane fitted to points: normal . p = offset.
 struct FittedPlane {

@@ -53,12 +53,13 @@ struct FloorPoint {
   double share = 0;  ///< of its square's say
 };
 
-std::vector<FloorPoint> floorPoints(const LevelScan& scan) {
+std::vector<FloorPoint> floorPoints(const LevelScan& scan, const Progress& progress) {
   std::vector<FloorPoint> floor;
   CubeMap squares;
   std::vector<std::uint32_t> squareOf;
   std::vector<double> counts;
   for (std::size_t i = 0; i < scan.samples.size(); ++i) {
+    if (i % kSamplesBetweenLooks == 0 && progress.stop()) return {};
     const std::uint32_t patch = scan.flat.patchOf[i];
     // Cubes cut noise in two: samples without a patch are as good as their neighbours.
     if (patch != kNoPatch && std::abs(scan.flat.patches[patch].normal.z()) < 0.9) continue;
@@ -98,11 +99,12 @@ std::optional<Vec2> commonLean(const LevelScan& scan, const std::vector<ScanLine
   return lean;
 }
 
-LevelScan settledOnFloor(LevelScan scan) {
-  const auto floor = floorPoints(scan);
+LevelScan settledOnFloor(LevelScan scan, const Progress& progress) {
+  const auto floor = floorPoints(scan, progress);
   Vec3 plane = Vec3::Zero();  // z = plane . (1, x, y)
   double rms = kFloorBand / kTukey;
   for (int round = 0; round < 6; ++round) {
+    if (progress.stop()) return scan;
     const double reach = std::clamp(kTukey * rms, 0.02, kFloorBand);
     Mat3 products = Mat3::Zero();
     Vec3 sums = Vec3::Zero();

@@ -20,7 +20,7 @@ inline constexpr double kFallingFloor = 0.0070;  ///< radians, 0.4 degrees
 
 /// The floor fitted anew, to all its points by reweighted least squares, each square of the plan with the
 /// same say; turned and shifted so that this plane is z = 0.
-LevelScan settledOnFloor(LevelScan scan);
+LevelScan settledOnFloor(LevelScan scan, const Progress& progress = {});
 
 /// Turned so that the walls are plumb, its floor's middle at z = 0.
 LevelScan plumbed(LevelScan scan, const Vec2& lean);

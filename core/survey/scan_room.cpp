@@ -82,16 +82,19 @@ double usualScatter(const ScanOutline& outline) {
   return scatters[scatters.size() / 2];
 }
 
+tl::unexpected<Problem> cancelled() {
+  return fail("The import was cancelled.");
+}
+
 Result<Found> find(const ScanGeometry& upright, const Progress& progress) {
-  const auto cancelled = [] { return fail("The import was cancelled."); };
   Found found;
-  found.scan.samples = surfaceSamples(upright);
-  found.scan.flat = flatPatches(found.scan.samples);
+  found.scan.samples = surfaceSamples(upright, kSampleSpacing, progress);
+  found.scan.flat = flatPatches(found.scan.samples, progress);
   progress.at(0.3);
   if (progress.stop()) return cancelled();
   const auto level = levelOf(found.scan.flat);
   if (!level) return tl::unexpected(level.error());
-  found.scan = settledOnFloor(levelled(std::move(found.scan), *level));
+  found.scan = settledOnFloor(levelled(std::move(found.scan), *level), progress);
   auto lines = uprightLines(found.scan, progress);
   progress.at(0.5);
   if (progress.stop()) return cancelled();
@@ -103,7 +106,7 @@ Result<Found> find(const ScanGeometry& upright, const Progress& progress) {
   }
   progress.at(0.7);
   if (progress.stop()) return cancelled();
-  auto outline = outlineOf(found.scan, lines);
+  auto outline = outlineOf(found.scan, lines, progress);
   if (!outline) return tl::unexpected(outline.error());
   found.outline = std::move(*outline);
   settleSides(found.scan, found.outline, progress);
@@ -114,13 +117,15 @@ Result<Found> find(const ScanGeometry& upright, const Progress& progress) {
                 "Scan the room again, its walls from floor to ceiling.");
   startAtLongest(found.outline);
   found.noise = usualScatter(found.outline);
-  found.ceiling = ceilingOf(found.scan, found.outline, lines);
+  found.ceiling = ceilingOf(found.scan, found.outline, lines, progress);
   progress.at(0.8);
   if (progress.stop()) return cancelled();
-  const auto grids = wallGrids(found.scan, found.outline, found.ceiling);
+  const auto grids = wallGrids(found.scan, found.outline, found.ceiling, progress);
+  if (progress.stop()) return cancelled();
   found.openings = openingsOf(grids);
   if (progress.stop()) return cancelled();
-  found.things = thingsOf(found.scan, found.outline, found.ceiling, grids, found.noise);
+  found.things = thingsOf(found.scan, found.outline, found.ceiling, grids, found.noise, progress);
+  if (progress.stop()) return cancelled();
   progress.at(0.9);
   return found;
 }
@@ -148,14 +153,14 @@ class Builder {
  public:
   explicit Builder(const Found& found) : found_(found), move_(toWorld(found.outline)) {}
 
-  RecognisedRoom build(const ScanGeometry& upright) {
+  RecognisedRoom build(const ScanGeometry& upright, const Progress& progress) {
     made_.room.name = "Scanned room";
     walls();
     blocks();
     ceiling();
     openings();
     fixtures();
-    scan(upright);
+    scan(upright, progress);
     remarks();
     return std::move(made_);
   }
@@ -270,7 +275,7 @@ class Builder {
   }
 
   /// From the upright scan to the world, all at once, so that nothing is rounded twice.
-  void scan(const ScanGeometry& upright) {
+  void scan(const ScanGeometry& upright, const Progress& progress) {
     RoomScan scan;
     scan.id = takeId();
     scan.name = "Scan";
@@ -281,8 +286,10 @@ class Builder {
         raised(move_.turned(Vec2(found_.scan.shift.head<2>())) + move_.shift, found_.scan.shift.z());
     std::vector<Eigen::Vector3f> points;
     points.reserve(upright.points.size());
-    for (const Eigen::Vector3f& p : upright.points)
-      points.push_back((turn * p.cast<double>() + shift).cast<float>());
+    for (std::size_t i = 0; i < upright.points.size(); ++i) {
+      if (i % kSamplesBetweenLooks == 0 && progress.stop()) return;
+      points.push_back((turn * upright.points[i].cast<double>() + shift).cast<float>());
+    }
     if (upright.isMesh()) {
       auto mesh = TriangleMesh::from(std::move(points), upright.triangles);
       if (mesh) scan.mesh = std::make_shared<const TriangleMesh>(std::move(*mesh));
@@ -332,9 +339,14 @@ class Builder {
 }  // namespace
 
 Result<RecognisedRoom> recogniseRoom(const ScanGeometry& upright, const Progress& progress) {
-  const auto found = find(upright, progress);
+  bool isStopped = false;
+  Progress sticky;  // stages look again after one that was stopped
+  sticky.report = progress.report;
+  sticky.cancelled = [&] { return isStopped = isStopped || progress.stop(); };
+  const auto found = find(upright, sticky);
   if (!found) return tl::unexpected(found.error());
-  auto made = Builder(*found).build(upright);
+  auto made = Builder(*found).build(upright, sticky);
+  if (isStopped) return cancelled();
   progress.at(1);
   return made;
 }

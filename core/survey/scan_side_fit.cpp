@@ -20,9 +20,9 @@ constexpr double kOverhead = 1.9;  ///< metres: higher than most furniture (comm
 constexpr float kFewestInSquare = 3;
 constexpr double kFewestSquares = 12;
 constexpr double kLeastLength = 0.60;   ///< metres: a shorter side has no direction of its own
-constexpr double kMostShift = 0.05;     ///< metres that the middle of a side may move
-constexpr double kMostTurn = 0.05;      ///< radians, 3 degrees
-constexpr int kTurns = 30;              ///< steps either way
+constexpr double kMostShift = 0.07;     ///< metres that the middle of a side may move
+constexpr double kMostTurn = 0.08;      ///< radians, 4.6 degrees
+constexpr int kTurns = 48;              ///< steps either way
 constexpr double kLeastKernel = 0.012;  ///< metres: plaster is not flat
 constexpr double kTukey = 4.685;        ///< as in scan_line_fit.cpp
 /// The scatter of normal errors over that of the same errors with the biweight at kTukey (by integration).
@@ -74,12 +74,13 @@ class SideSquares {
     square.all += 1;
   }
 
-  /// The line anew; as it was where too little was seen.
-  ScanLine settled() const {
+  /// The line anew; as it was where too little was seen. `noise` is the scatter about walls, metres.
+  ScanLine settled(double noise) const {
     double seen = 0;
     for (const WallSquare& square : squares_) seen += square.all >= kFewestInSquare ? 1 : 0;
     if (seen < kFewestSquares) return line_;
-    Fit fit = most(std::max(kLeastKernel, 2.5 * line_.rms));
+    Fit fit = most(std::max(kLeastKernel, 2 * noise));
+    fit.rms = noise;
     for (int round = 0; round < 8; ++round)
       if (!refine(fit)) return line_;
     if (std::abs(fit.shift) > kMostShift || std::abs(fit.turn) > kMostTurn) return line_;
@@ -239,6 +240,14 @@ bool moveCorners(ScanOutline& outline) {
   return true;
 }
 
+/// That of the sides which nothing beside them spreads: a quarter of them scatter less.
+double leastScatter(const std::vector<ScanLine>& sides) {
+  std::vector<double> scatters;
+  for (const ScanLine& side : sides) scatters.push_back(side.rms);
+  std::sort(scatters.begin(), scatters.end());
+  return std::max(kLeastScale, scatters[scatters.size() / 4]);
+}
+
 }  // namespace
 
 void settleSides(const LevelScan& scan, ScanOutline& outline, const Progress& progress) {
@@ -251,7 +260,8 @@ void settleSides(const LevelScan& scan, ScanOutline& outline, const Progress& pr
     for (SideSquares& side : sides) side.take(scan.samples[s]);
   }
   const std::vector<ScanLine> asFound = outline.sides;
-  for (std::size_t i = 0; i < n; ++i) outline.sides[i] = sides[i].settled();
+  const double noise = leastScatter(asFound);
+  for (std::size_t i = 0; i < n; ++i) outline.sides[i] = sides[i].settled(noise);
   if (!moveCorners(outline)) outline.sides = asFound;
 }
 

@@ -36,8 +36,9 @@ class Sorter {
         grids_(grids),
         near_(std::max(kSurface, kNoises * noise)) {}
 
-  ScanThings sort() {
-    collect();
+  ScanThings sort(const Progress& progress) {
+    collect(progress);
+    if (progress.stop()) return {};
     const auto group = groups();
     propose(group);
     return std::move(things_);
@@ -68,10 +69,12 @@ class Sorter {
   double wallDistance(const Vec2& p) const { return closestOnBoundary({outline_.corners, {}}, p).distance; }
 
   /// Walls are asked by squares of the plan: far from all of them in most.
-  void collect() {
+  void collect(const Progress& progress) {
     CubeMap squares;
     std::vector<signed char> where;  // -1 outside, 0 near a wall, 1 inside
-    for (const Eigen::Vector3f& sample : scan_.samples) {
+    for (std::size_t i = 0; i < scan_.samples.size(); ++i) {
+      if (i % kSamplesBetweenLooks == 0 && progress.stop()) return;
+      const Eigen::Vector3f& sample = scan_.samples[i];
       CubeMap::Cube at = cubeAt(sample, kCube);
       at.z() = 0;
       const std::uint32_t square = squares.indexOf(at);
@@ -352,8 +355,8 @@ class Sorter {
 
 ScanThings thingsOf(const LevelScan& scan, const ScanOutline& outline,
                     const std::vector<CeilingPlane>& ceiling, const std::vector<WallGrid>& grids,
-                    double noise) {
-  return Sorter(scan, outline, ceiling, grids, noise).sort();
+                    double noise, const Progress& progress) {
+  return Sorter(scan, outline, ceiling, grids, noise).sort(progress);
 }
 
 }  // namespace baywright

@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "base/progress.h"
 #include "job/fixture.h"
 #include "survey/scan_ceiling.h"
 #include "survey/scan_outline.h"
@@ -28,7 +29,7 @@ struct ScanThings {
 /// left out. The kind is a guess by place and shape. `noise` is the scatter of the scan's points, metres.
 ScanThings thingsOf(const LevelScan& scan, const ScanOutline& outline,
                     const std::vector<CeilingPlane>& ceiling, const std::vector<WallGrid>& grids,
-                    double noise);
+                    double noise, const Progress& progress = {});
 inline constexpr std::size_t kMostScanThings = 60;
 inline constexpr double kLeastThing = 0.25;  ///< metres of a box's longest side
 

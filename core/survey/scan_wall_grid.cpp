@@ -123,7 +123,7 @@ void shadeBelow(WallGrid& grid) {
 }  // namespace
 
 std::vector<WallGrid> wallGrids(const LevelScan& scan, const ScanOutline& outline,
-                                const std::vector<CeilingPlane>& ceiling) {
+                                const std::vector<CeilingPlane>& ceiling, const Progress& progress) {
   std::vector<WallGrid> grids(outline.sides.size());
   for (std::size_t i = 0; i < grids.size(); ++i) {
     WallGrid& grid = grids[i];
@@ -140,7 +140,10 @@ std::vector<WallGrid> wallGrids(const LevelScan& scan, const ScanOutline& outlin
     grid.isWall.assign(squares, false);
   }
   Sorter sorter(outline, grids);
-  for (const Eigen::Vector3f& sample : scan.samples) sorter.sort(sample);
+  for (std::size_t i = 0; i < scan.samples.size(); ++i) {
+    if (i % kSamplesBetweenLooks == 0 && progress.stop()) return grids;
+    sorter.sort(scan.samples[i]);
+  }
   for (WallGrid& grid : grids) {
     closeGaps(grid);
     shadeBelow(grid);

@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "base/progress.h"
 #include "survey/scan_ceiling.h"
 #include "survey/scan_outline.h"
 
@@ -43,6 +44,6 @@ inline constexpr double kCloseBefore = 1.2;  ///< metres: what stands against a 
 
 /// One a side of the outline.
 std::vector<WallGrid> wallGrids(const LevelScan& scan, const ScanOutline& outline,
-                                const std::vector<CeilingPlane>& ceiling);
+                                const std::vector<CeilingPlane>& ceiling, const Progress& progress = {});
 
 }  // namespace baywright
