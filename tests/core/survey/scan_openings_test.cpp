@@ -77,6 +77,27 @@ TEST(ScanOpenings, TakesALeafThatLiesBackForAGaragesDoor) {
   EXPECT_NEAR(made.room.openings[0].height.value, 2.12, 0.02);
 }
 
+TEST(ScanOpenings, MeasuresADoorToTheInsideOfAFrameThatStandsOutALittle) {
+  FakeScan fake = plainRoom();
+  fake.noise = 0.004;
+  fake.spacing = 0.01;
+  fake.holes = {{0, 2.10, 2.96, 0, 2.03, 0.06, true}};
+  ScanGeometry scan = scanned(fake);
+  for (Eigen::Vector3f& p : scan.points) {
+    // Seven centimetres of frame all round, 15 mm before the face.
+    const bool isFramed = p.x() > 2.03F && p.x() < 3.03F && p.z() < 2.10F;
+    const bool isInHole = p.x() > 2.10F && p.x() < 2.96F && p.z() < 2.03F;
+    if (std::abs(p.y()) < 0.02F && isFramed && !isInHole) p.y() += 0.015F;
+  }
+  const auto made = recogniseRoom(scan, {});
+  ASSERT_TRUE(made) << made.error().sentence();
+  ASSERT_EQ(made->room.openings.size(), 1u);
+  const Opening& door = made->room.openings[0];
+  EXPECT_NEAR(door.offset.value, 2.10, 0.02);
+  EXPECT_NEAR(door.width.value, 0.86, 0.02);
+  EXPECT_NEAR(door.height.value, 2.03, 0.02);
+}
+
 TEST(ScanOpenings, KeepsTheWallsFaceWhereADoorLiesBackInNearlyAllOfIt) {
   for (const double reveal : {0.13, 0.27}) {
     FakeScan fake = plainRoom();
