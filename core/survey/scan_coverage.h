@@ -35,9 +35,6 @@ PlanCoverage coverageOf(const LevelScan& scan, const Progress& progress = {});
 struct SeenFloor {
   double share = 0.5;  ///< of a face that was seen
   double worth = 0.5;  ///< mean of PlanCoverage::seen over it
-
-  /// Share of it over which ceiling was seen.
-  double ceiling() const { return (worth - share) / (kCeilingSays - 1); }
 };
 
 /// For each face; one half where it is too small to tell.

@@ -71,14 +71,37 @@ class WallSearch {
  private:
   bool reachesFloor(const HoleRect& rect) const { return rect.bottom * kWallCell < kThreshold; }
 
-  void judge(const HoleRect& rect) {
+  /// A column most of which things stand before.
+  bool isHiddenColumn(const HoleRect& rect, int column) const {
+    if (column < 0 || column >= grid_.columns) return false;
+    const HoleRect strip{column, column + 1, rect.bottom, rect.top};
+    return shareOf(strip, [&](int c, int r) { return grid_.hidden[grid_.at(c, r)] > 0; }) > 0.5;
+  }
+
+  /// Without the columns at both sides that things hide, as curtains do: what was not seen is no hole.
+  HoleRect withoutHiddenSides(HoleRect rect) const {
+    const HoleRect whole = rect;
+    while (rect.width() > 1 && isHiddenColumn(whole, rect.left)) ++rect.left;
+    while (rect.width() > 1 && isHiddenColumn(whole, rect.right - 1)) --rect.right;
+    return rect;
+  }
+
+  void judge(const HoleRect& whole) {
+    const HoleRect rect = withoutHiddenSides(whole);
+    if (rect.width() * kWallCell < kLeastWidth) {
+      hidden_ += whole.area() * kWallCell * kWallCell;
+      return;
+    }
     const double hidden = shareOf(rect, [&](int c, int r) { return grid_.hidden[grid_.at(c, r)] > 0; });
     const bool isThrough = seenThrough(rect);
     if (hidden > (isThrough ? kHiddenThrough : kHidden)) {
       hidden_ += rect.area() * kWallCell * kWallCell;
       return;
     }
-    const HoleEdges edges = detail::edgesOf(grid_, rect);
+    HoleEdges edges = detail::edgesOf(grid_, rect);
+    // What hides a side of it may hide its edge; it then lies somewhere behind that.
+    if (rect.left > whole.left) edges.left = 1;
+    if (rect.right < whole.right) edges.right = 1;
     const bool isDoor = reachesFloor(rect);
     const double width = rect.width() * kWallCell;
     const double height = rect.top * kWallCell;

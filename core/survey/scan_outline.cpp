@@ -31,8 +31,6 @@ constexpr double kOpenBelow = 0.5;      ///< share of a lintel that must be open
 constexpr double kSeenBeyond = 0.7;     ///< of the floor beyond,
 constexpr double kClosedBeyond = 0.45;  ///< and of its own edge, for it to be part of the room
 constexpr double kShallow = 0.50;       ///< metres under a lintel that are the depth of an opening
-constexpr double kDeepestCupboard = 0.90;
-constexpr double kCeilingOver = 0.6;  ///< share of its top
 constexpr double kDeepestReveal = 0.30;
 constexpr double kLeastReveal = 0.05;     ///< metres that a leaf lies back
 constexpr double kShortestSide = 0.08;    ///< metres: a jog that a scan can be trusted with
@@ -233,7 +231,6 @@ class Chooser {
   struct Part {
     double area = 0;
     double seen = 0;
-    double ceiling = 0;                              ///< area over which it was seen
     double edge = 0;                                 ///< length toward the outside
     double walled = 0;                               ///< of that
     std::map<int, std::pair<double, double>> gates;  ///< to other parts: length, and of that open below
@@ -246,7 +243,6 @@ class Chooser {
       Part& p = found[static_cast<std::size_t>(part[f])];
       p.area += plan_.faces[f].area;
       p.seen += plan_.faces[f].area * seen_[f].share;
-      p.ceiling += plan_.faces[f].area * seen_[f].ceiling();
       for (const FaceEdge& edge : plan_.faces[f].edges) {
         const double length = plan_.length(edge);
         const EdgeFacts edgeFacts = facts(edge);
@@ -297,8 +293,6 @@ class Chooser {
       gate += lengths.first;
       open += lengths.second;
     }
-    // A high cupboard, over which the ceiling goes on.
-    if (part.area < kDeepestCupboard * gate && part.ceiling > kCeilingOver * part.area) return true;
     if (part.area < kShallow * gate) return false;  // the reveal of a door, closed by its leaf
     return gate > 0 && open >= kOpenBelow * gate && part.seen >= kSeenBeyond * part.area &&
            part.walled >= kClosedBeyond * part.edge;
