@@ -90,10 +90,10 @@ void MeasurementsPanel::makeTable() {
   table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   table_->horizontalHeader()->setHighlightSections(false);
   const int letter = fontMetrics().averageCharWidth();
-  table_->setColumnWidth(MeasurementsModel::What, 34 * letter);
-  table_->setColumnWidth(MeasurementsModel::Read, 16 * letter);
-  table_->setColumnWidth(MeasurementsModel::By, 14 * letter);
-  table_->setColumnWidth(MeasurementsModel::OffBy, 14 * letter);
+  table_->setColumnWidth(MeasurementsModel::What, 32 * letter);
+  table_->setColumnWidth(MeasurementsModel::Read, 14 * letter);
+  table_->setColumnWidth(MeasurementsModel::By, 11 * letter);
+  table_->setColumnWidth(MeasurementsModel::OffBy, 12 * letter);
   // Enter takes the figure; Tab and Escape leave the cursor where they put it.
   connect(table_->itemDelegate(), &QAbstractItemDelegate::closeEditor, this,
           [this](QWidget*, QAbstractItemDelegate::EndEditHint hint) {

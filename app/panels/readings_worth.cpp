@@ -50,6 +50,7 @@ ReadingsWorth::ReadingsWorth(const Document& document, MeasurementsModel& model,
   remarks_->setAccessibleName(tr("What to look at before the room is trusted"));
   remarks_->setWordWrap(true);
   remarks_->setFrameShape(QFrame::NoFrame);
+  remarks_->setMinimumHeight(fontMetrics().lineSpacing() + 8);  // it scrolls: the sentences above come first
   remarks_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   remarks_->setSelectionMode(QAbstractItemView::NoSelection);
   auto* column = new QVBoxLayout(this);

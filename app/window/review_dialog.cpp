@@ -5,6 +5,7 @@
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QSignalBlocker>
@@ -108,13 +109,20 @@ ReviewDialog::ReviewDialog(std::vector<RecognisedRoom> candidates, const UnitSys
   tree_->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
   notes_->setObjectName(QStringLiteral("notes"));
   showCandidate(0);
-  resize(1120, 760);
+  resize(1120, 700);
 }
 
 ReviewDialog::~ReviewDialog() {
   // Both refer to the document of corrections until their end.
   tree_->disconnect(this);
   delete form_;
+}
+
+void ReviewDialog::keyPressEvent(QKeyEvent* event) {
+  // Enter takes the figure, not the room.
+  const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+  if (isEnter && focusWidget() && form_->isAncestorOf(focusWidget())) return event->accept();
+  QDialog::keyPressEvent(event);
 }
 
 QWidget* ReviewDialog::makeRoomChoice() {

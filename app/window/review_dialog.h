@@ -32,6 +32,9 @@ class ReviewDialog : public QDialog {
   /// The chosen room as corrected, without the parts that were left out.
   RecognisedRoom accepted() const;
 
+ protected:
+  void keyPressEvent(QKeyEvent* event) override;
+
  private:
   QWidget* makeRoomChoice();
   void showCandidate(int index);

@@ -11,11 +11,13 @@
 #include <QMenu>
 #include <QMessageBox>
 #include <QMimeData>
+#include <QPushButton>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 #include <QToolButton>
 #include <QUrl>
+#include <algorithm>
 
 #include "canvas/plan_view.h"
 #include "job/edit.h"
@@ -24,6 +26,7 @@
 #include "panels/message_strip.h"
 #include "support/job_builder.h"
 #include "window/actions.h"
+#include "window/sign_off_view.h"
 #include "window/wall_box.h"
 #include "window/workspace.h"
 
@@ -57,6 +60,23 @@ TEST(MainWindow, ShowsTheStageThatIsChosen) {
     EXPECT_TRUE(
         window.findChild<QAction*>(QStringLiteral("stage") + QString::fromLatin1(row.name))->isChecked());
   }
+}
+
+TEST(MainWindow, ShowsTheMeasuringListFromTheSurvey) {
+  MainWindow window({});
+  window.document().startWith(smallJob());
+  window.resize(1400, 900);
+  window.show();
+  window.showStage(Stage::Survey);
+  auto* button = window.findChild<QPushButton*>(QStringLiteral("measuringList"));
+  ASSERT_TRUE(button);
+  EXPECT_TRUE(button->isVisible());
+  button->click();
+  EXPECT_EQ(window.stage(), Stage::SignOff);
+  const auto boxes = window.signOff().findChildren<QComboBox*>();
+  EXPECT_TRUE(std::any_of(boxes.begin(), boxes.end(), [](const QComboBox* box) {
+    return box->currentData() == QVariant(QStringLiteral("measuring"));
+  }));
 }
 
 TEST(MainWindow, ShowsAWallBesideThePlanOrInItsPlaceWhileTheRoomIsSurveyed) {

@@ -102,6 +102,7 @@ TEST_F(RoomImport, TakesWhatWasCorrectedInTheReview) {
       parts->setCurrentItem(row);
       for (QLineEdit* line : form->findChildren<QLineEdit*>()) {
         if (line->accessibleName() != field) continue;
+        line->setFocus();
         line->selectAll();
         QTest::keyClicks(line, figure);
         QTest::keyClick(line, Qt::Key_Return);
@@ -113,6 +114,7 @@ TEST_F(RoomImport, TakesWhatWasCorrectedInTheReview) {
     correct(group(dialog, kCeiling).child(0), QStringLiteral("Height at the anchor"), QStringLiteral("2.77"));
     EXPECT_EQ(group(dialog, kOpenings).child(0)->checkState(0), Qt::Unchecked) << "ticks stay";
     EXPECT_EQ(parts->currentItem(), group(dialog, kCeiling).child(0));
+    EXPECT_TRUE(dialog.isVisible()) << "Enter took the figure, not the room";
     DialogDriver::click(dialog, "take");
   });
   ASSERT_TRUE(bring("list.csv", measuringList()));

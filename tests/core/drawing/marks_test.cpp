@@ -20,6 +20,16 @@ TEST(Marks, ArcsTurnBothWays) {
   EXPECT_GT(arc({0, 0}, 1, 0, kPi / 2)[1].y(), 0);
 }
 
+TEST(Marks, TextsReadFromBelowOrFromTheRight) {
+  EXPECT_DOUBLE_EQ(readableAngle(0.3), 0.3);
+  EXPECT_DOUBLE_EQ(readableAngle(kPi), 0);
+  // Upright lines, and those that are a hair or a degree out of plumb, whichever way they run.
+  for (const double lean : {-0.017, -1e-9, 0.0, 1e-9, 0.017}) {
+    EXPECT_NEAR(readableAngle(kPi / 2 + lean), kPi / 2 + lean, 1e-12);
+    EXPECT_NEAR(readableAngle(-kPi / 2 + lean), kPi / 2 + lean, 1e-12);
+  }
+}
+
 TEST(Marks, CirclesCloseWithoutARepeatedPoint) {
   const auto ring = circleRing({0, 0}, 1);
   EXPECT_GT((ring.front() - ring.back()).norm(), 0.05);
