@@ -98,6 +98,24 @@ TEST(ScanOpenings, MeasuresADoorToTheInsideOfAFrameThatStandsOutALittle) {
   EXPECT_NEAR(door.height.value, 2.03, 0.02);
 }
 
+TEST(ScanOpenings, CountsWhatCurtainsHideAsNoPartOfAWindow) {
+  FakeScan fake = plainRoom();
+  fake.holes = {{1, 1.20, 2.70, 0.92, 2.07, 0.20}};
+  for (const double from : {0.95, 2.55}) {
+    ScannedBox curtain;
+    curtain.low = {5.85, from, 0.10};
+    curtain.high = {5.97, from + 0.40, 2.25};
+    fake.things.push_back(curtain);
+  }
+  const auto made = recognised(fake);
+  ASSERT_EQ(made.room.openings.size(), 1u);
+  const Opening& window = made.room.openings[0];
+  EXPECT_EQ(window.kind, OpeningKind::Window);
+  EXPECT_NEAR(window.offset.value, 1.35, 0.06);
+  EXPECT_NEAR(window.width.value, 1.20, 0.11);  // whole squares
+  EXPECT_EQ(window.width.how, Instrument::Guess);
+}
+
 TEST(ScanOpenings, KeepsTheWallsFaceWhereADoorLiesBackInNearlyAllOfIt) {
   for (const double reveal : {0.13, 0.27}) {
     FakeScan fake = plainRoom();
