@@ -21,7 +21,7 @@ TEST_F(RenderCommand, WritesFlatViewsAndSaysThat3DIsMissingWithoutADisplay) {
   const auto ran = run("render job.bayjob --out pictures");
   EXPECT_EQ(ran.code, 3) << ran.err;
   EXPECT_NE(ran.err.find("The 3D picture is missing"), std::string::npos) << ran.err;
-  for (const char* name : {"plan", "down-range", "side", "screen"}) {
+  for (const char* name : {"plan", "down-range", "side", "screen", "wall-a", "wall-d"}) {
     EXPECT_TRUE(textOf(folder / ("pictures/job-" + std::string(name) + ".png")).starts_with("\x89PNG"))
         << name;
   }
