@@ -149,20 +149,24 @@ std::vector<Ray> raysOf(const LineGraph& graph, double widest, double tolerance)
   return rays;
 }
 
-/// The wall's other face is bridged, or has a wall in line with it behind what it meets as near.
-bool otherFaceGoesOn(const LineGraph& graph, const std::vector<Ray>& rays, const Ray& ray) {
-  const bool isBridged = std::any_of(graph.edges.begin(), graph.edges.end(), [&](const GraphEdge& edge) {
+/// The wall's other face is bridged at least as far, but for a wall's thickness: what lies between the two
+/// ways is the opening itself.
+bool isOtherFaceBridged(const LineGraph& graph, const Ray& ray) {
+  return std::any_of(graph.edges.begin(), graph.edges.end(), [&](const GraphEdge& edge) {
     if (edge.removed || !edge.isBridge()) return false;
     const auto [a, b] = edge.nodes;
     if (a != ray.end.other && b != ray.end.other) return false;
     const Vec2 way = graph.nodes[at(edge.other(ray.end.other))] - graph.nodes[at(ray.end.other)];
     return way.normalized().dot(ray.end.way) > kSameWay && way.norm() > ray.hit.distance - kThickestWall;
   });
-  return isBridged || std::any_of(rays.begin(), rays.end(), [&](const Ray& other) {
-           return other.end.node == ray.end.other && other.inLine &&
-                  other.end.way.dot(ray.end.way) > kSameWay &&
-                  std::abs(other.hit.distance - ray.hit.distance) < kThickestWall;
-         });
+}
+
+/// Behind what the wall's other face points at as near, a wall goes on in line.
+bool isOtherFaceInLine(const std::vector<Ray>& rays, const Ray& ray) {
+  return std::any_of(rays.begin(), rays.end(), [&](const Ray& other) {
+    return other.end.node == ray.end.other && other.inLine && other.end.way.dot(ray.end.way) > kSameWay &&
+           std::abs(other.hit.distance - ray.hit.distance) < kThickestWall;
+  });
 }
 
 }  // namespace
@@ -173,13 +177,16 @@ int bridgeToWalls(LineGraph& graph, const std::vector<GraphFace>& faces, std::sp
   const std::vector<Ray> rays = raysOf(graph, widest, tolerance);
   std::vector<Ray> taken;
   for (const Ray& ray : rays) {
-    const bool goesOn = ray.inLine || (!ray.end.loose() && otherFaceGoesOn(graph, rays, ray));
+    const bool two = !ray.end.loose();
+    const bool goesOn = ray.inLine || (two && isOtherFaceInLine(rays, ray));
     const bool narrow = ray.hit.distance <= kWidestDoor;
     const Vec2 middle = ray.end.place + 0.5 * ray.hit.distance * ray.end.way;
     const bool within =
         rooms.hold(middle, ray.end.node) || rooms.hold(middle, graph.edges[at(ray.hit.edge)].nodes[0]);
-    const bool free = ray.end.loose() ? narrow && !within : goesOn && !within;
-    if (free || (goesOn && narrow) || isDoor(doors, ray.end, ray.hit.distance)) taken.push_back(ray);
+    const bool free = !within && (two ? goesOn : narrow);
+    if (free || (goesOn && narrow) || (two && isOtherFaceBridged(graph, ray)) ||
+        isDoor(doors, ray.end, ray.hit.distance))
+      taken.push_back(ray);
   }
   int added = 0;
   for (const Ray& ray : taken) {

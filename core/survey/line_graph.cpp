@@ -169,6 +169,35 @@ void moveCornersOntoLines(LineGraph& graph, std::span<const Segment2> lines, dou
   }
 }
 
+/// True when the node lies on the straight way between the others.
+bool isOnTheWay(const Vec2& node, const Vec2& a, const Vec2& b) {
+  constexpr double kStraight = 1e-4;  // metres: chords of a curve turn by more
+  const double length = (b - a).norm();
+  if (!(length > 0)) return false;
+  const Vec2 along = (b - a) / length;
+  const double place = along.dot(node - a);
+  return place > 0 && place < length && std::abs(cross(along, node - a)) <= kStraight;
+}
+
+// A wall that was drawn in pieces is one edge from corner to corner, or nothing would tell its short end.
+void joinPieces(LineGraph& graph) {
+  auto incidence = graph.incidence();
+  for (std::size_t n = 0; n < graph.nodes.size(); ++n) {
+    if (incidence[n].size() != 2) continue;
+    const int kept = incidence[n][0], dropped = incidence[n][1];
+    const int node = static_cast<int>(n);
+    const int a = graph.edges[LineGraph::at(kept)].other(node);
+    const int b = graph.edges[LineGraph::at(dropped)].other(node);
+    if (a == b || !isOnTheWay(graph.nodes[n], graph.nodes[LineGraph::at(a)], graph.nodes[LineGraph::at(b)]))
+      continue;
+    graph.edges[LineGraph::at(kept)].nodes = {a, b};
+    graph.edges[LineGraph::at(dropped)].removed = true;
+    std::replace(incidence[LineGraph::at(b)].begin(), incidence[LineGraph::at(b)].end(), dropped, kept);
+    incidence[n].clear();
+  }
+  std::erase_if(graph.edges, [](const GraphEdge& edge) { return edge.removed; });
+}
+
 }  // namespace
 
 std::vector<std::vector<int>> LineGraph::incidence() const {
@@ -193,6 +222,7 @@ Result<LineGraph> graphOf(std::span<const Segment2> lines, double tolerance) {
   if (!cuts) return tl::unexpected(cuts.error());
   LineGraph graph = cutLines(kept, std::move(*cuts), tolerance);
   moveCornersOntoLines(graph, kept, tolerance);
+  joinPieces(graph);
   return graph;
 }
 

@@ -36,7 +36,8 @@ inline constexpr std::size_t kMostCrossings = 500'000;
 
 /// Cuts lines where they cross, where one ends within `tolerance` of another, and where they overlap; joins
 /// ends that lie within `tolerance`. A corner then moves to where its lines meet, if that is within twice the
-/// tolerance. Lines shorter than the tolerance vanish. Refused: more than kMostJoinedLines lines or
+/// tolerance. Pieces that go straight on from each other are one edge. Lines shorter than the tolerance
+/// vanish. Refused: more than kMostJoinedLines lines or
 /// kMostCrossings crossings.
 Result<LineGraph> graphOf(std::span<const Segment2> lines, double tolerance);
 

@@ -293,6 +293,20 @@ TEST(LineJoin, EndsRoomsAtAWindowWhoseJambIsInLineWithAPartition) {
   expectRing(leftJamb->rooms[1].ring, rectangle(6.2, 0, 9, 4));
 }
 
+TEST(LineJoin, KnowsTheShortEndsOfWallsThatAreDrawnInPieces) {
+  std::vector<Segment2> pieces;
+  for (const Segment2& line : flat(4.6))
+    for (const double share : {0.0, 0.3, 0.7})
+      pieces.push_back({line.a + share * (line.b - line.a), line.a + (share == 0.7   ? 1.0
+                                                                      : share == 0.3 ? 0.7
+                                                                                     : 0.3) *
+                                                                         (line.b - line.a)});
+  const auto joined = joinLines({pieces + chain({{6.2, 4}, {7.7, 4}})});
+  ASSERT_TRUE(joined) << joined.error().sentence();
+  expectRing(joined->rooms[0].ring, rectangle(0, 0, 6.1, 4));
+  EXPECT_EQ(joined->rooms[0].gaps.size(), 2u);
+}
+
 TEST(LineJoin, EndsRoomsAtDoorsBesideACrossingOfWalls) {
   // Four rooms of single lines round a crossing; every door begins there.
   const auto joined =
