@@ -26,6 +26,12 @@ void addAndSelect(ToolHost& host, const std::string& name, const Result<Job>& ed
   host.done();
 }
 
+/// A corner that is drawn, as a move from where the pointer is.
+Snapped cornerAt(const ToolHost& host, const PointerEvent& event) {
+  const auto rules = faceRules(host.document().job(), host.view().wall, FaceBox(event.at), {});
+  return snapped(rules, Vec2::Zero(), event.isFree() ? 0 : host.reach().reach);
+}
+
 /// What stands on the floor is moved along the wall only.
 void keepLevel(std::vector<SnapRule>& rules) {
   std::erase_if(rules, [](const SnapRule& rule) { return rule.normal.x() == 0; });
@@ -42,18 +48,16 @@ void WallPlaceTool::follow(ToolHost& host, const PointerEvent& event) {
   marks_.clear();
   const auto wall = wallOf(host);
   if (!wall) return;
-  const Job& job = host.document().job();
-  const double reach = event.isFree() ? 0 : host.reach().reach;
   const double height = usualHeight(host);
   if (isDragged(host)) {
-    const Snapped corner = snapped(faceRules(job, wall->wall, FaceBox(event.at), {}), Vec2::Zero(), reach);
+    const Snapped corner = cornerAt(host, event);
     now_ = event.at + corner.by;
     marks_ = corner.marks;
   } else if (!start_) {
     FaceBox box = usualAt(host, *wall, event.at);
-    auto rules = faceRules(job, wall->wall, box, {}, height);
+    auto rules = faceRules(host.document().job(), wall->wall, box, {}, height);
     if (height <= 0) keepLevel(rules);
-    const Snapped move = snapped(rules, Vec2::Zero(), reach);
+    const Snapped move = snapped(rules, Vec2::Zero(), event.isFree() ? 0 : host.reach().reach);
     usual_ = box.translate(move.by);
     marks_ = move.marks;
   }
@@ -67,10 +71,7 @@ void WallPlaceTool::press(ToolHost& host, const PointerEvent& event) {
     return;
   }
   follow(host, event);
-  const Snapped corner =
-      snapped(faceRules(host.document().job(), host.view().wall, FaceBox(event.at), {}), Vec2::Zero(),
-              event.isFree() ? 0 : host.reach().reach);
-  start_ = event.at + corner.by;
+  start_ = event.at + cornerAt(host, event).by;
   now_ = start_;
 }
 
