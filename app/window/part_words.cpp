@@ -5,6 +5,7 @@
 #include <QLocale>
 
 #include "geometry/mesh.h"
+#include "job/ceiling_regions.h"
 #include "units/length_text.h"
 
 namespace baywright {
@@ -34,7 +35,7 @@ QString wallWords(const WallLine& line, const UnitSystem& units) {
 
 QString ceilingWords(const CeilingPart& part, const Room& room, const UnitSystem& units) {
   if (!part.height.known) return PartWords::tr("height not measured");
-  const CeilingSpan span = spanOver(part, ceilingRegion(room, part));
+  const CeilingSpan span = seenSpan(room, part);
   const QString low = lengthText(span.low, units), high = lengthText(span.high, units);
   return low == high ? PartWords::tr("flat, %1 high").arg(low)
                      : PartWords::tr("sloped, %1 to %2 high").arg(low, high);

@@ -6,7 +6,7 @@
 #include "drawing/plan_parts.h"
 #include "drawing/text_box.h"
 #include "drawing/wall_bands.h"
-#include "job/room_geometry.h"
+#include "job/ceiling_regions.h"
 #include "units/length_text.h"
 
 namespace baywright::detail {
@@ -73,9 +73,9 @@ bool isThere(const Edges& edges, const Vec2& a, const Vec2& b) {
   });
 }
 
-std::string ceilingText(const CeilingPart& part, const Ring& region, const UnitSystem& units) {
+std::string ceilingText(const Room& room, const CeilingPart& part, const UnitSystem& units) {
   if (!part.height.known) return "ceiling height not measured";
-  const auto [low, high] = spanOver(part, region);
+  const auto [low, high] = seenSpan(room, part);
   std::string text = "ceiling " + formatLength(low, units);
   if (high - low > displayStep(units)) text += " to " + formatLength(high, units);
   return text;
@@ -124,19 +124,22 @@ void drawCeiling(Board& board, const ViewInput& input) {
   const auto lines = wallLines(room);
   Edges drawn;
   for (const CeilingPart& part : room.ceiling) {
-    const Ring region = ceilingRegion(room, part);
-    if (region.size() < 3) continue;
+    const std::vector<Ring> regions = seenRegions(room, part);
+    if (regions.empty() || regions.front().size() < 3) continue;
     Edges edges;
-    for (std::size_t i = 0; i < region.size(); ++i) {
-      const Vec2& next = region[(i + 1) % region.size()];
-      if (!alongWall(lines, region[i], next) && !isThere(drawn, region[i], next))
-        edges.push_back({region[i], next});
+    for (const Ring& ring : regions) {
+      for (std::size_t i = 0; i < ring.size(); ++i) {
+        const Vec2& next = ring[(i + 1) % ring.size()];
+        if (!alongWall(lines, ring[i], next) && !isThere(drawn, ring[i], next))
+          edges.push_back({ring[i], next});
+      }
     }
+    const Ring& region = regions.front();
     drawn.insert(drawn.end(), edges.begin(), edges.end());
     if (!edges.empty()) board.add(strokes(Layer::Overhead, std::move(edges), part.id));
     if (!input.options.labels) continue;
     Text label =
-        textAt(Layer::Labels, centroid(Polygon{region, {}}), ceilingText(part, region, input.job.units));
+        textAt(Layer::Labels, centroid(Polygon{region, {}}), ceilingText(room, part, input.job.units));
     label.heightMm = kSmallText;
     label.id = part.id;
     label.onGround = true;
