@@ -20,6 +20,7 @@ constexpr double kLeastArea = 0.30;  ///< square metres of surface for a line
 constexpr double kFewestPieces = 8;
 constexpr double kScattered = 1.25;      ///< times the usual scatter of walls,
 constexpr double kScatterSlack = 0.005;  ///< and metres more: walls bow
+constexpr double kLittle = 1.0;          ///< square metres: a surface that may bow half as much
 constexpr double kSureArea = 4.0;        ///< square metres that are a wall however they scatter
 constexpr double kFarthest = 40;         ///< metres from the middle
 
@@ -161,8 +162,8 @@ void dropScattered(std::vector<ScanLine>& lines) {
     if (below > 0.5 * all) break;
   }
   std::erase_if(lines, [&](const ScanLine& line) {
-    return line.pieces < kFewestPieces ||
-           (line.area < kSureArea && line.rms > kScattered * usual + kScatterSlack);
+    const double slack = line.area < kLittle ? 0.5 * kScatterSlack : kScatterSlack;
+    return line.pieces < kFewestPieces || (line.area < kSureArea && line.rms > kScattered * usual + slack);
   });
 }
 

@@ -11,11 +11,13 @@
 namespace baywright {
 namespace {
 
-constexpr double kLeastWall = 2.0;    ///< square metres
-constexpr double kLeastSpread = 0.3;  ///< metres of height, as a standard deviation
-constexpr double kHuber = 0.003;      ///< radians: beyond it a wall is not plumb itself
-constexpr double kTukey = 4.685;      ///< as in scan_line_fit.cpp
-constexpr double kFloorBand = 0.15;   ///< metres either side of the floor that may be floor
+constexpr double kLeastWall = 2.0;     ///< square metres
+constexpr double kLeastSpread = 0.3;   ///< metres of height, as a standard deviation
+constexpr double kHuber = 0.003;       ///< radians: beyond it a wall is not plumb itself
+constexpr double kWallBand = 0.08;     ///< metres either side of a wall's line
+constexpr double kLeastReach = 0.015;  ///< metres
+constexpr double kTukey = 4.685;       ///< as in scan_line_fit.cpp
+constexpr double kFloorBand = 0.15;    ///< metres either side of the floor that may be floor
 
 struct WallLean {
   Vec2 normal{1, 0};
@@ -23,29 +25,60 @@ struct WallLean {
   double weight = 0;
 };
 
-std::optional<WallLean> leanOf(const LevelScan& scan, const ScanLine& line) {
-  Eigen::Vector3d sums = Eigen::Vector3d::Zero();
-  Mat3 products = Mat3::Zero();
-  double weights = 0;
-  double heights = 0;
-  double squares = 0;
+/// A patch on a wall: (1, place along it, height), and how far it lies off the wall's line.
+struct WallPlace {
+  Eigen::Vector3d row = Eigen::Vector3d::Zero();
+  double distance = 0;
+  double area = 0;
+};
+
+std::vector<WallPlace> placesOn(const LevelScan& scan, const ScanLine& line) {
+  std::vector<WallPlace> places;
   for (const ScanPatch& patch : scan.flat.patches) {
     const Vec2 p = flat(patch.centre);
     const double distance = line.distance(p);
-    if (std::abs(distance) > 0.08 || std::abs(patch.normal.z()) > 0.3) continue;
+    if (std::abs(distance) > kWallBand || std::abs(patch.normal.z()) > 0.3) continue;
     if (std::abs(flat(patch.normal).normalized().dot(line.normal)) < 0.94) continue;
-    const double weight = patch.size * patch.size;
-    const Eigen::Vector3d row(1, line.along().dot(p) - line.middle, patch.centre.z());
-    products += weight * row * row.transpose();
-    sums += weight * distance * row;
-    weights += weight;
-    heights += weight * row.z();
-    squares += weight * row.z() * row.z();
+    places.push_back(
+        {{1, line.along().dot(p) - line.middle, patch.centre.z()}, distance, patch.size * patch.size});
   }
-  if (weights < kLeastWall) return std::nullopt;
+  return places;
+}
+
+/// By least squares, reweighted so that the leaf of a door or a radiator, low and a little off the wall, does
+/// not make it lean.
+std::optional<WallLean> leanOf(const LevelScan& scan, const ScanLine& line) {
+  const auto places = placesOn(scan, line);
+  Eigen::Vector3d plane = Eigen::Vector3d::Zero();
+  double rms = kWallBand / kTukey;
+  double weights = 0;
+  double heights = 0;
+  double squares = 0;
+  for (int round = 0; round < 6; ++round) {
+    const double reach = std::clamp(kTukey * rms, kLeastReach, kWallBand);
+    Eigen::Vector3d sums = Eigen::Vector3d::Zero();
+    Mat3 products = Mat3::Zero();
+    double residuals = 0;
+    weights = heights = squares = 0;
+    for (const WallPlace& place : places) {
+      const double residual = place.distance - plane.dot(place.row);
+      const double u = residual / reach;
+      if (std::abs(u) >= 1) continue;
+      const double weight = place.area * (1 - u * u) * (1 - u * u);
+      products += weight * place.row * place.row.transpose();
+      sums += weight * place.distance * place.row;
+      weights += weight;
+      residuals += weight * residual * residual;
+      heights += weight * place.row.z();
+      squares += weight * place.row.z() * place.row.z();
+    }
+    if (weights < kLeastWall) return std::nullopt;
+    plane = products.ldlt().solve(sums);
+    rms = std::sqrt(residuals / weights);
+  }
   const double spread = std::sqrt(std::max(0.0, squares / weights - heights * heights / weights / weights));
   if (spread < kLeastSpread) return std::nullopt;
-  return WallLean{line.normal, products.ldlt().solve(sums).z(), weights * spread * spread};
+  return WallLean{line.normal, plane.z(), weights * spread * spread};
 }
 
 struct FloorPoint {

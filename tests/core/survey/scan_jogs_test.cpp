@@ -93,6 +93,16 @@ TEST(ScanJogs, LetNoDoorThatLiesBackTurnTheWallBesideIt) {
   }
 }
 
+TEST(ScanJogs, LetNoLeavesThatLieBackMakeTheWallsLean) {
+  FakeScan fake = rectangleRoom(6.2, 4);
+  fake.noise = 0.005;
+  fake.yaw = 0.4;
+  for (const std::size_t wall : {0u, 1u, 3u}) fake.holes.push_back({wall, 0.6, 2.4, 0, 2.0, 0.06, true});
+  const auto made = recognised(fake);
+  expectCorners(made, fake.outline, 0.02);
+  EXPECT_FALSE(says(made, "The floor falls"));
+}
+
 TEST(ScanJogs, TakesADoorUnderALowEaveForTheEndOfTheRoom) {
   FakeScan fake = rectangleRoom(6.2, 4);
   fake.ceiling = [](const Vec2& p) { return 2.3 + 0.35 * p.y(); };
