@@ -90,7 +90,7 @@ void MeasurementsPanel::makeTable() {
   table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   table_->horizontalHeader()->setHighlightSections(false);
   const int letter = fontMetrics().averageCharWidth();
-  table_->setColumnWidth(MeasurementsModel::What, 32 * letter);
+  table_->setColumnWidth(MeasurementsModel::What, 38 * letter);
   table_->setColumnWidth(MeasurementsModel::Read, 14 * letter);
   table_->setColumnWidth(MeasurementsModel::By, 11 * letter);
   table_->setColumnWidth(MeasurementsModel::OffBy, 12 * letter);

@@ -8,7 +8,6 @@
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QInputDialog>
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPushButton>
@@ -21,6 +20,7 @@
 #include "painting/plan_image.h"
 #include "survey/plan_scan_fit.h"
 #include "survey/take_room.h"
+#include "window/page_dialog.h"
 #include "window/resources.h"
 #include "window/room_import.h"
 
@@ -223,12 +223,9 @@ bool JobFiles::addPlan(const QString& fileName, const QByteArray& bytes) {
     return false;
   }
   if (info->pages > 1) {
-    bool accepted = false;
-    scan.page = QInputDialog::getInt(window_, tr("Which page?"),
-                                     tr("The PDF has %1 pages. Use page").arg(info->pages), 1, 1, info->pages,
-                                     1, &accepted) -
-                1;
-    if (!accepted) return false;
+    PageDialog dialog(scan.file, info->pages, window_);
+    if (dialog.exec() != QDialog::Accepted) return false;
+    scan.page = dialog.page();
   }
   if (info->isCutShort)
     Q_EMIT document_.problemRaised(

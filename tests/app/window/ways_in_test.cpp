@@ -4,10 +4,13 @@
 #include <gtest/gtest.h>
 
 #include <QAction>
+#include <QLabel>
 #include <QLineEdit>
 #include <QMessageBox>
 #include <QPainter>
+#include <QPdfWriter>
 #include <QPushButton>
+#include <QSpinBox>
 #include <QTemporaryDir>
 
 #include "dialog_driver.h"
@@ -99,6 +102,35 @@ TEST_F(WaysIn, LeadsFromTheStartPageToAScan) {
   EXPECT_NEAR(floorArea(job().room), 24, 0.05);
   EXPECT_EQ(job().roomScans.size(), 1U);
   EXPECT_TRUE(job().originals.empty());  // the scan keeps its file itself
+}
+
+TEST_F(WaysIn, LeadsFromTheMenuToThePageOfAPdfThatIsLookedAt) {
+  const QString path = folder_.filePath(QStringLiteral("house.pdf"));
+  {
+    QPdfWriter writer(path);
+    writer.setPageSize(QPageSize(QPageSize::A4));
+    QPainter painter(&writer);
+    painter.drawText(1000, 1000, QStringLiteral("Cover"));
+    writer.newPage();
+    painter.fillRect(500, 500, 6000, 9000, Qt::black);
+  }
+  expectFile(path);
+  driver_.expect("pageDialog", [](QDialog& dialog) {
+    const auto lightness = [&] {
+      return dialog.findChild<QLabel*>(QStringLiteral("page"))
+          ->pixmap()
+          .toImage()
+          .pixelColor(100, 200)
+          .lightness();
+    };
+    EXPECT_GT(lightness(), 200);
+    dialog.findChild<QSpinBox*>()->setValue(2);
+    EXPECT_LT(lightness(), 50);
+    DialogDriver::click(dialog, "use");
+  });
+  choose("importPlan");
+  ASSERT_EQ(job().planScans.size(), 1U);
+  EXPECT_EQ(job().planScans[0].page, 1);
 }
 
 TEST_F(WaysIn, LeadsFromTheStartPageToAPlanThatIsTraced) {
