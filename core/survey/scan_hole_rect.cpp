@@ -76,8 +76,10 @@ HoleEdges edgesOf(const WallGrid& grid, const HoleRect& rect) {
                 [&](int row) { return near([&](int s) { return isWall(rect.right + s, row); }); }),
           share(rect.left, rect.right,
                 [&](int column) { return near([&](int s) { return isWall(column, rect.bottom - 1 - s); }); }),
-          share(rect.left, rect.right,
-                [&](int column) { return near([&](int s) { return isWall(column, rect.top + s); }); })};
+          share(rect.left, rect.right, [&](int column) {
+            return near(
+                [&](int s) { return rect.top + s <= grid.lastRow(column) && isWall(column, rect.top + s); });
+          })};
 }
 
 }  // namespace baywright::detail

@@ -69,6 +69,13 @@ class WallSearch {
   }
 
  private:
+  /// Wall over most of it.
+  bool hasLintel(const HoleRect& rect) const {
+    int under = 0;
+    for (int column = rect.left; column < rect.right; ++column)
+      under += rect.top + 1 < grid_.lastRow(std::min(column, grid_.columns - 1)) ? 1 : 0;
+    return 2 * under > rect.width();
+  }
   bool reachesFloor(const HoleRect& rect) const { return rect.bottom * kWallCell < kThreshold; }
 
   /// A column most of which things stand before.
@@ -110,8 +117,7 @@ class WallSearch {
     const double ends = isDoor ? 1 : edges.bottom;
     if (isDoor && (width < kLeastDoor || height < kLowestDoor)) return noteUnseen(rect);
     const double wanted = isThrough ? kEdge : kClearEdge;
-    const bool hasLintel = rect.top + 2 < grid_.rows;
-    const bool hasSides = leastSide >= wanted || (isThrough && hasLintel && width > kSectional);
+    const bool hasSides = leastSide >= wanted || (isThrough && hasLintel(rect) && width > kSectional);
     if (!hasSides || ends < wanted || edges.top < wanted) return noteUnseen(rect);
     if (!isThrough && (isDoor && somethingCouldHide(rect))) return noteUnseen(rect);
     propose(rect, edges, isThrough);
@@ -162,13 +168,13 @@ class WallSearch {
     opening.sill = dimension(std::max(0.0, sill.at), sill.isSure);
     opening.height = dimension(head.at - sill.at, isSureOfHeight && sill.isSure);
     // Without a lintel it is a way into the rest of the room, or another one.
-    const bool hasLintel = rect.top + 2 < grid_.rows;
-    opening.kind = !isDoor                                          ? OpeningKind::Window
-                   : hasLintel && opening.width.value < kWideDoor   ? OpeningKind::HingedDoor
-                   : !hasLintel || opening.width.value < kSectional ? OpeningKind::Passage
-                                                                    : OpeningKind::SectionalDoor;
+    const bool isUnderLintel = hasLintel(rect);
+    opening.kind = !isDoor                                              ? OpeningKind::Window
+                   : isUnderLintel && opening.width.value < kWideDoor   ? OpeningKind::HingedDoor
+                   : !isUnderLintel || opening.width.value < kSectional ? OpeningKind::Passage
+                                                                        : OpeningKind::SectionalDoor;
     result_.found.push_back({side_, opening});
-    if (isDoor && !hasLintel)
+    if (isDoor && !isUnderLintel)
       note(
           "The passage in wall % is open up to the ceiling: the room may go on there; scan it from there "
           "too.");
@@ -197,7 +203,8 @@ class WallSearch {
     double low = 0;
     for (int column = 0; column < grid_.columns; ++column) {
       const auto hasHits = [&](int fromTop) {
-        return grid_.hits[grid_.at(column, grid_.rows - 1 - fromTop)] > 0;
+        const int row = grid_.lastRow(column) - fromTop;
+        return row >= 0 && row < grid_.rows && grid_.hits[grid_.at(column, row)] > 0;
       };
       high += hasHits(kAtTop) ? 1 : 0;
       low += hasHits(kBelowTop) ? 1 : 0;
@@ -210,7 +217,7 @@ class WallSearch {
 
   void noteParts() {
     const auto goesOn = [&](const HoleRect& rect) {
-      return rect.bottom * kWallCell < kThreshold && rect.top + 2 >= grid_.rows && seenThrough(rect);
+      return rect.bottom * kWallCell < kThreshold && !hasLintel(rect) && seenThrough(rect);
     };
     if (const auto mouth = std::find_if(unseen_.begin(), unseen_.end(), goesOn); mouth != unseen_.end()) {
       note("The room may go on beyond wall %, through a gap of about " + sizeText(*mouth) +

@@ -15,14 +15,11 @@ constexpr double kStandsUpTo = 2.0;  ///< metres: what is higher may hang, as a 
 constexpr int kWidestGap = 3;        ///< squares: what a sparse scan leaves between its lines
 constexpr double kFewHits = 0.10;    ///< of the usual number that still make a square wall
 
-double lowestAlong(const std::vector<CeilingPlane>& ceiling, const Vec2& a, const Vec2& b, const Vec2& inward,
-                   double otherwise) {
+/// Height of the lowest ceiling over a place just before a wall.
+double lowestAt(const std::vector<CeilingPlane>& ceiling, const Vec2& p, double otherwise) {
   double lowest = std::numeric_limits<double>::infinity();
-  for (int i = 0; i <= 20; ++i) {
-    const Vec2 p = a + i / 20.0 * (b - a) + 0.05 * inward;
-    for (const CeilingPlane& plane : ceiling)
-      if (plane.covers(p)) lowest = std::min(lowest, plane.at(p));
-  }
+  for (const CeilingPlane& plane : ceiling)
+    if (plane.covers(p)) lowest = std::min(lowest, plane.at(p));
   return std::isfinite(lowest) ? lowest : otherwise;
 }
 
@@ -46,7 +43,9 @@ class Sorter {
       WallGrid& grid = grids_[i];
       const ScanLine& side = outline_.sides[i];
       const double along = -side.along().dot(place - outline_.corners[i]);
-      if (along <= 0 || along >= grid.length || p.z() >= grid.top) continue;
+      if (along <= 0 || along >= grid.length) continue;
+      const double top = grid.topAt(along);
+      if (p.z() >= top) continue;
       const double inward = side.distance(place);
       const WallPoint point{static_cast<float>(along), static_cast<float>(p.z()), static_cast<float>(inward)};
       if (std::abs(inward) <= grid.near) {
@@ -58,7 +57,7 @@ class Sorter {
         continue;  // another wall's
       } else if (inward < 0 && inward > -kFarBeyond) {
         if (locate(outline_.corners, place) == Location::Outside) grid.beyond.push_back(point);
-      } else if (inward > 0 && inward < kFarBefore && !isAtEnds && p.z() < grid.top - kAtEnds) {
+      } else if (inward > 0 && inward < kFarBefore && !isAtEnds && p.z() < top - kAtEnds) {
         grid.before.push_back(point);
         if (inward < kCloseBefore) ++grid.hidden[squareOf(grid, point)];
       }
@@ -88,6 +87,8 @@ void closeGaps(WallGrid& grid) {
   const double enough = kFewHits * *middle;
   std::vector<bool> hit(grid.hits.size());
   for (std::size_t i = 0; i < hit.size(); ++i) hit[i] = grid.hits[i] > 0 && grid.hits[i] >= enough;
+  for (int column = 0; column < grid.columns; ++column)
+    for (int row = grid.lastRow(column) + 1; row < grid.rows; ++row) hit[grid.at(column, row)] = true;
   grid.isWall = hit;
   const auto close = [&](int count, auto&& squareAt) {
     int last = -1;
@@ -130,10 +131,17 @@ std::vector<WallGrid> wallGrids(const LevelScan& scan, const ScanOutline& outlin
     const Vec2& a = outline.corners[i];
     const Vec2& b = outline.corners[(i + 1) % outline.corners.size()];
     grid.length = (b - a).norm();
-    grid.top = lowestAlong(ceiling, a, b, outline.sides[i].normal, scan.ceiling);
     grid.near = std::max(kLeastNear, kNoises * outline.sides[i].rms);
     grid.columns = std::max(1, static_cast<int>(std::ceil(grid.length / kWallCell)));
-    grid.rows = std::max(1, static_cast<int>(std::ceil(grid.top / kWallCell)));
+    double highest = 0;
+    for (int column = 0; column < grid.columns; ++column) {
+      constexpr double kBefore = 0.05;  // metres
+      const double along = std::min((column + 0.5) * kWallCell, grid.length);
+      const Vec2 place = a + along / grid.length * (b - a) + kBefore * outline.sides[i].normal;
+      grid.tops.push_back(std::max(0.0, lowestAt(ceiling, place, scan.ceiling)));
+      highest = std::max(highest, grid.tops.back());
+    }
+    grid.rows = std::max(1, static_cast<int>(std::ceil(highest / kWallCell)));
     const auto squares = static_cast<std::size_t>(grid.columns) * static_cast<std::size_t>(grid.rows);
     grid.hits.assign(squares, 0);
     grid.hidden.assign(squares, 0);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <algorithm>
 #include <vector>
 
 #include "base/progress.h"
@@ -16,11 +17,13 @@ struct WallPoint {
   float inward = 0;
 };
 
+inline constexpr double kWallCell = 0.05;  ///< metres
+
 /// What was seen of one wall, before it and beyond it, also in squares of kWallCell: row 0 stands on the
 /// floor, column 0 at the wall's start.
 struct WallGrid {
   double length = 0;
-  double top = 0;  ///< height of the lowest ceiling along it
+  std::vector<double> tops;  ///< height of the ceiling over each column
   int columns = 0;
   int rows = 0;
   double near = 0;  ///< half the thickness that the wall's own points take, metres
@@ -31,12 +34,20 @@ struct WallGrid {
   std::vector<int> hidden;        ///< things that stand close before it, a square
   std::vector<bool> isWall;       ///< a square, small gaps closed
 
+  /// Height of the ceiling at a place along it, 0..length.
+  double topAt(double along) const {
+    const int column = std::clamp(static_cast<int>(along / kWallCell), 0, columns - 1);
+    return tops[static_cast<std::size_t>(column)];
+  }
+  /// The row that the ceiling cuts over a column; what is above counts as wall.
+  int lastRow(int column) const {
+    return static_cast<int>(tops[static_cast<std::size_t>(column)] / kWallCell);
+  }
   std::size_t at(int column, int row) const {
     return static_cast<std::size_t>(row) * static_cast<std::size_t>(columns) +
            static_cast<std::size_t>(column);
   }
 };
-inline constexpr double kWallCell = 0.05;    ///< metres
 inline constexpr double kFarBeyond = 12;     ///< metres
 inline constexpr double kNearBeyond = 0.60;  ///< metres: reveals and leaves
 inline constexpr double kFarBefore = 4;      ///< metres

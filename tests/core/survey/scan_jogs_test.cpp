@@ -110,6 +110,19 @@ TEST(ScanJogs, TakesADoorUnderALowEaveForTheEndOfTheRoom) {
   expectCorners(recognised(fake), fake.outline, 0.02);
 }
 
+TEST(ScanJogs, FindsADoorThatIsHigherThanTheEavesBesideIt) {
+  FakeScan fake = rectangleRoom(6.2, 4);
+  fake.noise = 0.008;
+  fake.ceiling = [](const Vec2& p) { return 1.8 + 0.7 * std::min(p.y(), 4 - p.y()); };
+  fake.holes = {{1, 1.55, 2.45, 0, 2.0, 0.15}};
+  const auto made = recognised(fake);
+  ASSERT_EQ(made.room.openings.size(), 1u);
+  EXPECT_EQ(made.room.openings[0].kind, OpeningKind::HingedDoor);
+  EXPECT_EQ(made.room.openings[0].wall, made.room.walls[1].id);
+  EXPECT_NEAR(made.room.openings[0].offset.value, 1.55, 0.02);
+  EXPECT_NEAR(made.room.openings[0].height.value, 2.0, 0.02);
+}
+
 TEST(ScanJogs, StopsWheneverAsked) {
   FakeScan fake = lShapedRoom();
   fake.ceiling = [](const Vec2& p) { return p.x() < 2 ? 2.2 : 2.6; };
