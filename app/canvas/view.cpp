@@ -160,8 +160,10 @@ void View::setMap(const ScreenMap& map) {
 }
 
 void View::setOptions(const ViewOptions& options) {
+  const bool hasOtherMargins = options.corners != options_.corners;  // their words stand outside the walls
   options_ = options;
   stale(Stale::Drawing);
+  if (hasOtherMargins && fitted_) fit();
 }
 
 double View::scale() const {

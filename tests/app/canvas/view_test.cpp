@@ -331,6 +331,50 @@ TEST(View, TracesARoomByClicks) {
   EXPECT_EQ(bench.toolBox.current(), ToolKind::Select);
 }
 
+TEST(View, TakesCeilingHeightsByClicksAndMovesThemByADrag) {
+  PlanBench bench(garage(10, 8).job());
+  ViewOptions options;
+  options.corners = true;
+  bench.view->setOptions(options);
+  QTest::keyClick(bench.view.get(), Qt::Key_H);
+  ASSERT_EQ(bench.toolBox.current(), ToolKind::Ceiling);
+  for (const auto& [at, height] : {std::pair{Vec2(2, 6.3), "2.41"}, std::pair{Vec2(3.1, 1.7), "2.6"}}) {
+    bench.click(at);
+    ASSERT_TRUE(bench.entry()->isVisible());
+    QTest::keyClicks(bench.entry(), QString::fromLatin1(height));
+    QTest::keyClick(bench.entry(), Qt::Key_Return);
+  }
+  ASSERT_EQ(bench.document.job().measurements.size(), 2u);
+  EXPECT_DOUBLE_EQ(bench.document.job().measurements[1].value, 2.6);
+  EXPECT_NEAR((bench.document.job().measurements[1].position - Vec2(3.1, 1.7)).norm(), 0, 0.1);
+  QTest::keyClick(bench.view.get(), Qt::Key_V);
+  const Vec2 mark = bench.document.job().measurements[1].position;
+  bench.drag(mark, mark + Vec2(0.5, 0.4), Qt::ControlModifier);
+  const Vec2 moved = bench.document.job().measurements[1].position - mark;
+  EXPECT_NEAR((moved - Vec2(0.5, 0.4)).norm(), 0, 3 * bench.metresPerPixel());
+  EXPECT_EQ(bench.document.undoStack().count(), 3);
+  QTest::keyClick(bench.view.get(), Qt::Key_Delete);
+  EXPECT_EQ(bench.document.job().measurements.size(), 1u);
+}
+
+TEST(View, LeavesRoomForWhatIsWrittenAtCorners) {
+  PlanBench bench(garage(14, 4).job());
+  bench.view->fit();
+  const double before = bench.view->scale();
+  ViewOptions options = bench.view->options();
+  options.corners = true;
+  bench.view->setOptions(options);
+  const double now = bench.view->scale();
+  bench.view->fit();
+  EXPECT_EQ(bench.view->scale(), now) << "it is fitted already";
+  bench.wheel(bench.view->rect().center(), 2);
+  const double zoomed = bench.view->scale();
+  options.corners = false;
+  bench.view->setOptions(options);
+  EXPECT_EQ(bench.view->scale(), zoomed) << "what the person chose stays";
+  EXPECT_NE(zoomed, before);
+}
+
 TEST(View, BringsAFindingsPointsIntoSight) {
   PlanBench bench(garage(7, 4.2).withCeiling(2.4).withGolfer(1.9).withClub().job());
   bench.document.finishAssessment();
