@@ -59,6 +59,7 @@ struct Gathered {
   std::vector<float> heights;
   std::vector<bool> isShared;  ///< near the patches of another line, that is in a corner
   double pieces = 0;
+  double area = 0;  ///< of the patches that lie nearer to this line than to others
 };
 
 /// Noise spills over into cubes that have no patch of their own, so the neighbours of a wall's cubes count
@@ -101,7 +102,10 @@ std::vector<Gathered> gather(const LevelScan& scan, const std::vector<ScanLine>&
     }
   }
   for (std::size_t i = 0; i < scan.flat.patches.size(); ++i)
-    if (lineOf[i] != kNoPatch) found[lineOf[i]].pieces += 1;
+    if (lineOf[i] != kNoPatch) {
+      found[lineOf[i]].pieces += 1;
+      found[lineOf[i]].area += scan.flat.patches[i].size * scan.flat.patches[i].size;
+    }
   return found;
 }
 
@@ -119,6 +123,7 @@ ScanLine refined(const Gathered& gathered, ScanLine line, double ceiling) {
     line = fittedLine(used, line, reach);
   }
   line.pieces = gathered.pieces;
+  line.own = gathered.area;
   return line;
 }
 

@@ -21,6 +21,7 @@ constexpr double kFewestPieces = 8;
 constexpr double kScattered = 1.25;      ///< times the usual scatter of walls,
 constexpr double kScatterSlack = 0.005;  ///< and metres more: walls bow
 constexpr double kLittle = 1.0;          ///< square metres: a surface that may bow half as much
+constexpr double kLeastOwn = 0.35;       ///< share of its surface that lies nearest to it
 constexpr double kSureArea = 4.0;        ///< square metres that are a wall however they scatter
 constexpr double kFarthest = 40;         ///< metres from the middle
 
@@ -146,7 +147,8 @@ std::vector<ScanLine> votedLines(std::vector<PlanPatch> patches, const Progress&
   return lines;
 }
 
-/// What scatters more about its line than walls do, or is fixed by few pieces, is an edge between surfaces or
+/// What scatters more about its line than walls do, is fixed by few pieces, or shares most of them with other
+/// lines, is an edge between surfaces or
 /// a heap of things.
 void dropScattered(std::vector<ScanLine>& lines) {
   double all = 0;
@@ -163,6 +165,7 @@ void dropScattered(std::vector<ScanLine>& lines) {
   }
   std::erase_if(lines, [&](const ScanLine& line) {
     const double slack = line.area < kLittle ? 0.5 * kScatterSlack : kScatterSlack;
+    if (line.area < kSureArea && line.own < kLeastOwn * line.area) return true;
     return line.pieces < kFewestPieces || (line.area < kSureArea && line.rms > kScattered * usual + slack);
   });
 }

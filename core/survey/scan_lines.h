@@ -32,13 +32,14 @@ struct ScanLine {
   Vec2 normal{1, 0};
   double offset = 0;
   double area = 0;      ///< of the patches on it, square metres
+  double own = 0;       ///< of those, what lies nearer to it than to any other line
   double rms = 0;       ///< of the points about it, metres, robust
   double pieces = 0;    ///< independent pieces of surface that fixed it
   double middle = 0;    ///< mean place along it
   double spread = 0;    ///< standard deviation of the places along it
   double seenFrom = 0;  ///< place along it where `seen` begins
-  /// Every kSeenStep along the line: one bit for each of kSeenBands bands of height, floor to the ceiling that
-  /// hangs there, that has points.
+  /// Every kSeenStep along the line: one bit for each of kSeenBands bands of height, floor to the ceiling
+  /// that hangs there, that has points.
   std::vector<std::uint32_t> seen;
 
   Vec2 along() const { return leftOf(normal); }

@@ -34,6 +34,7 @@ constexpr double kShallow = 0.50;       ///< metres under a lintel that are the 
 constexpr double kDeepestReveal = 0.30;
 constexpr double kLeastReveal = 0.05;     ///< metres that a leaf lies back
 constexpr double kShortestSide = 0.08;    ///< metres: a jog that a scan can be trusted with
+constexpr double kNoStep = 0.03;          ///< metres: a step that is none
 constexpr double kShortestUnseen = 0.20;  ///< where hardly any of it was seen
 constexpr double kHardlySeen = 0.25;
 constexpr double kShortestBend = 1.00;  ///< between walls nearly in line: a bowed wall is one wall
@@ -119,6 +120,33 @@ const ScanLine* faceBefore(const ScanLine& side, const Vec2& a, const Vec2& b,
     if (lintel >= 0.2 * kPlaces && atStart && atEnd) return &line;
   }
   return nullptr;
+}
+
+/// Sides that have become one line, with nothing but a step of no height between them.
+void joinInLine(ScanOutline& outline) {
+  for (std::size_t i = 0; i < outline.sides.size() && outline.sides.size() > 4;) {
+    const std::size_t n = outline.sides.size();
+    const std::size_t step = (i + 1) % n;
+    const std::size_t next = (i + 2) % n;
+    const ScanLine& a = outline.sides[i];
+    const ScanLine& b = outline.sides[next];
+    const auto onFirst = [&](const Vec2& p) -> Vec2 { return p - a.distance(p) * a.normal; };
+    const bool isOne = a.normal.dot(b.normal) > kBend &&
+                       std::abs(b.distance(onFirst(outline.corners[step]))) < kNoStep &&
+                       std::abs(b.distance(onFirst(outline.corners[(next + 1) % n]))) < kNoStep;
+    if (!isOne || std::abs(a.normal.dot(outline.sides[step].normal)) > kAskew) {
+      ++i;
+      continue;
+    }
+    outline.seen[i] = std::max(outline.seen[i], outline.seen[next]);
+    for (const std::size_t gone : {std::max(step, next), std::min(step, next)}) {
+      const auto at = static_cast<std::ptrdiff_t>(gone);
+      outline.sides.erase(outline.sides.begin() + at);
+      outline.seen.erase(outline.seen.begin() + at);
+      outline.corners.erase(outline.corners.begin() + at);
+    }
+    i = 0;
+  }
 }
 
 class Chooser {
@@ -346,6 +374,7 @@ Result<ScanOutline> outlineOf(const LevelScan& scan, const std::vector<ScanLine>
     }
     outline.sides.push_back(std::move(side));
   }
+  joinInLine(outline);
   return outline;
 }
 

@@ -16,11 +16,12 @@ constexpr int kFewestBands = 6;  ///< of kSeenBands over a place that make it ta
 constexpr std::uint32_t kTopBands = 0b11u << (kSeenBands - 2);  ///< furniture seldom reaches there
 constexpr double kLeastTurner = 2.0;  ///< square metres of a line that gives a direction
 constexpr std::size_t kMostDirections = 8;
-constexpr double kAlike = 0.9986;    ///< cosine of 3 degrees
-constexpr double kOnLine = 0.07;     ///< metres from a line that are its own
-constexpr double kBand = 0.06;       ///< metres across which places in a row may lie
-constexpr double kSameLine = 0.06;   ///< metres between lines that are one
-constexpr double kParallel = 0.985;  ///< cosine of 10 degrees
+constexpr double kAlike = 0.9986;        ///< cosine of 3 degrees
+constexpr double kOnLine = 0.07;         ///< metres from a line that are its own
+constexpr double kBand = 0.06;           ///< metres across which places in a row may lie
+constexpr double kSameLine = 0.06;       ///< metres between lines that are one
+constexpr double kParallel = 0.985;      ///< cosine of 10 degrees
+constexpr std::size_t kFewestAskew = 4;  ///< places in a row along another wall than the largest
 constexpr std::size_t kMostShort = 16;
 constexpr double kLeastHeight = 0.15;  ///< metres
 
@@ -57,9 +58,13 @@ class Search {
     std::vector<ScanLine> found;
     while (found.size() < kMostShort && !progress.stop()) {
       Row best;
-      for (const Vec2& normal : directions)
-        if (Row row = longestRow(normal); row.places.size() > best.places.size()) best = std::move(row);
-      if (best.places.size() < 2) break;
+      for (std::size_t d = 0; d < directions.size(); ++d) {
+        Row row = longestRow(directions[d]);
+        // Two places in a corner line up askew as well.
+        const bool isLong = row.places.size() >= (d < 2 ? 2 : kFewestAskew);
+        if (isLong && row.places.size() > best.places.size()) best = std::move(row);
+      }
+      if (best.places.empty()) break;
       for (Place* place : best.places) place->isTaken = true;
       if (!isKnown(best, found)) found.push_back(lineOf(best));
     }
