@@ -6,6 +6,7 @@
 #include <cmath>
 #include <limits>
 #include <span>
+#include <utility>
 
 #include "survey/blunder_test_consensus.h"
 #include "units/angle_text.h"
@@ -25,6 +26,8 @@ constexpr double kAsGood = 3.84;
 /// by this factor.
 constexpr double kSquare = 1.5;
 constexpr double kSquarerBy = 2;
+/// More suspects are only counted in a sentence.
+constexpr std::size_t kMostNamed = 8;
 /// Noncentrality at which a two-sided test at 0.1 % finds an error with a chance of 80 %.
 constexpr double kDelta0 = 4.13;
 
@@ -172,8 +175,11 @@ std::string sentenceOf(const Suspicion& suspicion, bool isAssumedSquare, const U
            " if the corners are square; but the readings cannot tell it from " + listed(suspects.subspan(1)) +
            ". Read them again.";
   std::string text = "The readings do not fit together, and cannot tell which of them is wrong: ";
-  for (std::size_t i = 0; i < suspects.size(); ++i)
-    text += (i == 0 ? "" : i + 1 == suspects.size() ? "; or " : "; ") + oneText(suspects[i], units);
+  const std::span<const SuspectReading> named = suspects.first(std::min(suspects.size(), kMostNamed));
+  const bool areAll = named.size() == suspects.size();
+  for (std::size_t i = 0; i < named.size(); ++i)
+    text += (i == 0 ? "" : areAll && i + 1 == named.size() ? "; or " : "; ") + oneText(named[i], units);
+  if (!areAll) text += "; or one of " + std::to_string(suspects.size() - named.size()) + " others";
   if (isAssumedSquare) text += "; or the room is not square";
   return text + ". Read them again, or one diagonal more.";
 }
@@ -199,22 +205,27 @@ std::vector<Id> insteadOf(Id left, const SurveyNetwork& base, const SurveyAdjust
 /// The reading that was left over, and what would explain the misfit as well: readings without which, but
 /// with that one, the others agree as much, and corners that may not be square.
 std::vector<Weighed> explaining(Id left, const SurveyNetwork& network, const Consensus& consensus) {
-  std::vector<Id> others = consensus.out;
-  std::erase(others, left);
-  const SurveyNetwork base = without(network, others);
+  std::vector<Id> otherLeft = consensus.out;
+  std::erase(otherLeft, left);
+  const SurveyNetwork base = without(network, otherLeft);
   const Ring ring = consensus.rest.ring();
   const Observation& observation = *observationOf(network, left);
   Weighed first = weighedRead(observation, 0, consensus.rest);
   first.suspect.standardised =
       -first.suspect.error / std::hypot(observation.sigma, first.suspect.probable.sigma);
   const double squares = std::pow(first.suspect.standardised, 2);
-  std::vector<Weighed> found{std::move(first)};
+  std::vector<std::pair<double, Weighed>> instead;  // by how well the others agree without it
   const auto with = adjust(base, ring);
   for (const Id id : insteadOf(left, base, with ? &*with : nullptr)) {
-    const auto instead = adjust(without(base, {id}), ring);
-    if (!instead || instead->weightedSquares - consensus.rest.weightedSquares > kAsGood) continue;
-    found.push_back(weighedRead(*observationOf(base, id), found.front().suspect.standardised, *instead));
+    const auto others = adjust(without(base, {id}), ring);
+    if (!others || others->weightedSquares - consensus.rest.weightedSquares > kAsGood) continue;
+    instead.push_back({others->weightedSquares,
+                       weighedRead(*observationOf(base, id), first.suspect.standardised, *others)});
   }
+  std::stable_sort(instead.begin(), instead.end(),
+                   [](const auto& a, const auto& b) { return a.first < b.first; });
+  std::vector<Weighed> found{std::move(first)};
+  for (auto& [agreement, reading] : instead) found.push_back(std::move(reading));
   if (with)
     for (const AdjustedReading& assumed : with->assumed)
       if (std::abs(assumed.standardised) >= kCriticalW &&

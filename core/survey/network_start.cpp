@@ -28,6 +28,8 @@ constexpr double kImpossible = 1000;
 constexpr std::size_t kBeam = 48;
 /// Starts this near each other lead to the same adjustment.
 constexpr double kSameStart = 0.02;
+/// Places this near each other are one, found from readings that are a little off.
+constexpr double kSamePlace = 0.03;
 
 struct Turn {
   double angle;  ///< to the left
@@ -260,7 +262,19 @@ class Walk {
         if (const auto place = alongRay(from, along, partial.corners[other], read))
           places.push_back({*place, turn.cost});
     }
-    return places;
+    return withoutRepeats(std::move(places));
+  }
+
+  /// Readings that agree lead to one place many times, and would leave no room for another.
+  static std::vector<std::pair<Vec2, double>> withoutRepeats(std::vector<std::pair<Vec2, double>> places) {
+    std::stable_sort(places.begin(), places.end(),
+                     [](const auto& a, const auto& b) { return a.second < b.second; });
+    std::vector<std::pair<Vec2, double>> kept;
+    for (const auto& place : places)
+      if (std::none_of(kept.begin(), kept.end(),
+                       [&](const auto& other) { return (other.first - place.first).norm() < kSamePlace; }))
+        kept.push_back(place);
+    return kept;
   }
 
   /// Where a wall from `from` is `radius` away from `centre`, farther point.
