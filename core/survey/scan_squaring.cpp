@@ -8,7 +8,7 @@
 namespace baywright {
 namespace {
 
-constexpr double kNoDirection = 0.60;  ///< metres: a shorter side has no direction of its own,
+constexpr double kNoDirection = 0.80;  ///< metres: a shorter side has no direction of its own,
 constexpr double kMostTurned = 0.35;   ///< radians, 20 degrees, that it may be off
 constexpr double kDrawnAside = 0.010;  ///< metres that what stands beside a wall may draw one of its ends
 constexpr double kLongWall = 1.50;     ///< metres: others are square to it, not it to others
