@@ -11,6 +11,7 @@
 #include "job/room_geometry.h"
 #include "panels/property_form.h"
 #include "panels/thing_menu.h"
+#include "panels/usual_sizes.h"
 
 namespace baywright {
 namespace {
@@ -106,6 +107,7 @@ void JobPanel::addThing(const QString& text, const Result<Job>& edited) {
 
 void JobPanel::fillAddMenu() {
   addMenu_->clear();
+  qDeleteAll(addMenu_->findChildren<QMenu*>(QString(), Qt::FindDirectChildrenOnly));
   const Job& job = document_.job();
   const std::optional<PlanBox> floor = planBox(job.room);
   const Vec2 middle = floor ? floor->centre() : Vec2(0, 0);
@@ -114,22 +116,16 @@ void JobPanel::fillAddMenu() {
 
   QMenu* openings = addMenu_->addMenu(tr("Door, window, passage"));
   openings->setEnabled(hasRoom);
-  for (const Opening& usual : catalogue_.openings) {
-    openings->addAction(named(usual.name), this, [this, usual, wall] {
-      Opening opening = usual;
-      opening.wall = wall;
-      addThing(tr("Add %1").arg(named(opening.name)), addOpening(document_.job(), opening));
-    });
-  }
+  addUsualOpenings(*openings, catalogue_, [this, wall](Opening opening) {
+    opening.wall = wall;
+    addThing(tr("Add %1").arg(named(opening.name)), addOpening(document_.job(), opening));
+  });
   QMenu* fixtures = addMenu_->addMenu(tr("Shelf, beam, light, outlet …"));
   fixtures->setEnabled(hasRoom);
-  for (const Fixture& usual : catalogue_.fixtures) {
-    fixtures->addAction(named(usual.name), this, [this, usual, middle] {
-      Fixture fixture = usual;
-      fixture.shape = translated(fixture.shape, middle - middleOf(fixture.shape));
-      addThing(tr("Add %1").arg(named(fixture.name)), addFixture(document_.job(), fixture));
-    });
-  }
+  addUsualFixtures(*fixtures, catalogue_, [this, middle](Fixture fixture) {
+    fixture.shape = translated(fixture.shape, middle - middleOf(fixture.shape));
+    addThing(tr("Add %1").arg(named(fixture.name)), addFixture(document_.job(), fixture));
+  });
   addMenu_
       ->addAction(tr("Part of the ceiling"), this,
                   [this] {

@@ -13,6 +13,7 @@
 #include "canvas/plan_view.h"
 #include "job/edit.h"
 #include "painting/theme.h"
+#include "panels/usual_sizes.h"
 #include "units/length_text.h"
 #include "window/actions.h"
 #include "window/main_window.h"
@@ -170,16 +171,12 @@ void MainWindow::addUsualSizes(ToolKind kind) {
   auto* menu = new QMenu(button);
   menu->setObjectName(QStringLiteral("usual%1").arg(static_cast<int>(kind)));
   menu->addSection(tr("Usual sizes, made up: measure yours"));
-  const auto add = [&](const auto& usual, void (ToolBox::*place)(const std::decay_t<decltype(usual)>&)) {
-    menu->addAction(QString::fromStdString(usual.name), &toolBox_,
-                    [this, usual, place] { (toolBox_.*place)(usual); });
-  };
   if (kind == ToolKind::Opening) {
-    for (const Opening& usual : catalogue_.openings) add(usual, &ToolBox::placeOpening);
+    addUsualOpenings(*menu, catalogue_, [this](const Opening& usual) { toolBox_.placeOpening(usual); });
   } else {
-    for (const Fixture& usual : catalogue_.fixtures) {
-      if (toolFor(usual.shape) == kind) add(usual, &ToolBox::placeFixture);
-    }
+    addUsualFixtures(
+        *menu, catalogue_, [this](const Fixture& usual) { toolBox_.placeFixture(usual); },
+        [kind](const Fixture& usual) { return toolFor(usual.shape) == kind; });
   }
   button->setMenu(menu);
   button->setPopupMode(QToolButton::MenuButtonPopup);

@@ -114,6 +114,7 @@ TEST(MainWindow, OffersUsualSizesOnTheToolsThatPlace) {
     auto* menu = window.findChild<QMenu*>(QStringLiteral("usual%1").arg(static_cast<int>(kind)));
     ASSERT_TRUE(menu);
     QAction* last = menu->actions().last();
+    while (last->menu()) last = last->menu()->actions().last();
     last->trigger();
     EXPECT_EQ(window.toolBox().current(), kind);
     const ToolSettings& settings = window.toolBox().settings();
