@@ -170,7 +170,7 @@ void MainWindow::addUsualSizes(ToolKind kind) {
   if (!button) return;
   auto* menu = new QMenu(button);
   menu->setObjectName(QStringLiteral("usual%1").arg(static_cast<int>(kind)));
-  menu->addSection(tr("Usual sizes, made up: measure yours"));
+  menu->addSection(tr("Made-up sizes"));
   if (kind == ToolKind::Opening) {
     addUsualOpenings(*menu, catalogue_, [this](const Opening& usual) { toolBox_.placeOpening(usual); });
   } else {

@@ -11,6 +11,7 @@ namespace {
 constexpr double kNoDirection = 0.80;  ///< metres: a shorter side has no direction of its own,
 constexpr double kMostTurned = 0.35;   ///< radians, 20 degrees, that it may be off
 constexpr double kDrawnAside = 0.010;  ///< metres that what stands beside a wall may draw one of its ends
+constexpr double kDrawnHidden = 0.030;  ///< metres more where next to nothing of it was seen
 constexpr double kLongWall = 1.50;     ///< metres: others are square to it, not it to others
 constexpr double kLongSeen = 0.60;     ///< share of it
 constexpr double kAgree = 0.009;    ///< radians, half a degree, within which long walls are of one direction
@@ -44,10 +45,15 @@ double offSquare(double from, double to) {
 }
 
 /// Standard deviation of a side's own direction, radians.
-double directionSigma(const ScanLine& side, double length) {
+double directionSigma(const ScanOutline& outline, std::size_t index) {
+  constexpr double kLeastSeen = 0.1;
+  const ScanLine& side = outline.sides[index];
+  const double length = lengthOf(outline, index);
   if (length < kNoDirection || side.spread <= 0) return kMostTurned / kTooFar;
   const double fit = side.rms / (side.spread * std::sqrt(std::max(side.pieces, 1.0)));
-  return std::hypot(fit, kDrawnAside / length);
+  const double seen = std::clamp(outline.seen[index], kLeastSeen, 1.0);
+  const double drawn = kDrawnAside + (1 - seen) * kDrawnHidden;
+  return std::hypot(fit, drawn / (seen * length));
 }
 
 /// The direction, within a quarter turn, that the long walls near it have; nothing where none is near.
@@ -62,7 +68,7 @@ std::optional<double> squareTo(const ScanOutline& outline, std::size_t index, do
       const double length = lengthOf(outline, i);
       if (i == index || length < kLongWall || outline.seen[i] < kLongSeen) continue;
       take(offSquare(own, angleOf(outline.sides[i])),
-           1 / std::pow(directionSigma(outline.sides[i], length), 2));
+           1 / std::pow(directionSigma(outline, i), 2));
     }
   };
   forLong([&](double off, double weight) {
@@ -82,7 +88,7 @@ std::optional<double> squareTo(const ScanOutline& outline, std::size_t index, do
 void squareByWeight(ScanOutline& outline) {
   std::vector<double> turns(outline.sides.size(), 0);
   for (std::size_t i = 0; i < turns.size(); ++i) {
-    const double sigma = directionSigma(outline.sides[i], lengthOf(outline, i));
+    const double sigma = directionSigma(outline, i);
     const double reach = kTooFar * std::hypot(sigma, kBuiltSquare);
     const auto off = squareTo(outline, i, reach);
     if (!off) continue;
