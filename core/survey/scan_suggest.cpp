@@ -22,6 +22,7 @@ constexpr double kPeak = 0.25;        ///< of the fullest bin: floor and ceiling
 constexpr double kLeastPeak = 0.08;   ///< likewise, where they stand out of the others
 constexpr double kUneven = 0.05;      ///< difference of what stands near the two ends, of all that does
 constexpr double kStandsOut = 3;      ///< times the usual bin
+constexpr double kMuchSmaller = 0.3;  ///< of the other end: a ceiling that slopes or was hardly seen
 constexpr double kUsualHeight = 2.6;  ///< metres; common practice, no source
 constexpr double kLowestRoom = 1.9;
 constexpr double kHighestRoom = 7;
@@ -30,10 +31,13 @@ constexpr double kHighestRoom = 7;
 struct Profile {
   double low = 0;  ///< the lowest and the highest place that many points share
   double high = 0;
-  double ends = 0;  ///< share of points at those two
+  double ends = 0;    ///< share of points at those two
+  double lowEnd = 0;  ///< points at each
+  double highEnd = 0;
   double lowerThird = 0;
   double upperThird = 0;
   bool standsOut = false;
+  bool isAlone = false;  ///< one surface stands out, at one end only
 
   double size() const { return high - low; }
 };
@@ -108,7 +112,16 @@ Profile profileOf(std::vector<double> places) {
   profile.low = start + (static_cast<double>(first) + 0.5) * bin;
   profile.high = start + (static_cast<double>(last) + 0.5) * bin;
   profile.standsOut = first < last && std::min(counts[first], counts[last]) > kStandsOut * usual;
-  profile.ends = (counts[first] + counts[last]) / static_cast<double>(places.size());
+  profile.lowEnd = counts[first];
+  profile.highEnd = counts[last];
+  if (first == last) {
+    // One surface alone: a floor under slopes, or under a ceiling that was not scanned.
+    profile.isAlone = counts[first] > kStandsOut * usual;
+    const bool isLow = first < kBins / 2;
+    (isLow ? profile.high : profile.low) = isLow ? at(1 - kOutside) : start;
+    (isLow ? profile.highEnd : profile.lowEnd) = 0;
+  }
+  profile.ends = (profile.lowEnd + profile.highEnd) / static_cast<double>(places.size());
   // What stands in the room, not level surfaces: a lower part of the ceiling is no furniture.
   for (const double place : places) {
     const double index = std::clamp(std::floor((place - start) / bin), 0.0, static_cast<double>(kBins - 1));
@@ -154,24 +167,34 @@ std::vector<UpSuggestion> suggestUp(const ScanGeometry& scan) {
   std::vector<std::pair<double, UpSuggestion>> ranked;
   for (int axis = 0; axis < 3; ++axis) {
     const Profile& profile = profiles[static_cast<std::size_t>(axis)];
-    const double score =
-        profile.ends * (profile.standsOut ? 2 : 1) * widest / std::max(profile.size(), 0.01 * widest);
+    const double score = profile.ends * (profile.standsOut || profile.isAlone ? 2 : 1) * widest /
+                         std::max(profile.size(), 0.01 * widest);
     for (const bool isPlus : {true, false}) {
       const double thirds = profile.lowerThird + profile.upperThird;
       const double below = (profile.lowerThird - profile.upperThird) / std::max(thirds, 1.0);
-      const bool isEven = below < kUneven && below > -kUpsideDown;
+      // Where only one end is a level surface it is the floor; slopes count as things near the top.
+      const bool isLopsided =
+          !profile.standsOut && std::min(profile.lowEnd, profile.highEnd) <
+                                    kMuchSmaller * std::max(profile.lowEnd, profile.highEnd);
+      const bool isEven = !isLopsided && below < kUneven && below > -kUpsideDown;
+      const bool isLow =
+          isLopsided ? profile.lowEnd > profile.highEnd : profile.lowerThird > profile.upperThird;
       // In an empty room only custom tells up from down.
-      const bool standsBelow = isEven ? isPlus : (profile.lowerThird > profile.upperThird) == isPlus;
+      const bool standsBelow = isEven ? isPlus : isLow == isPlus;
       UpSuggestion suggestion;
       suggestion.up = static_cast<UpAxis>(2 * axis + (isPlus ? 0 : 1));
-      suggestion.isPlausible = profile.standsOut && standsBelow;
+      suggestion.isPlausible = (profile.standsOut || profile.isAlone) && standsBelow;
       const std::string name(nameOf(suggestion.up));
-      suggestion.reason = profile.standsOut ? "Along " + name + " the scan ends in two flat surfaces " +
-                                                  threeFigures(profile.size()) + " units apart, " +
-                                                  (isEven ? "and nothing tells which is the floor."
-                                                          : std::string("and more stands near the ") +
-                                                                (standsBelow ? "lower" : "upper") + " one.")
-                                            : "Along " + name + " no two flat surfaces stand out.";
+      const std::string end = standsBelow ? "lower" : "upper";
+      if (profile.standsOut)
+        suggestion.reason =
+            "Along " + name + " the scan ends in two flat surfaces " + threeFigures(profile.size()) +
+            " units apart, " +
+            (isEven ? "and nothing tells which is the floor." : "and more stands near the " + end + " one.");
+      else if (profile.isAlone)
+        suggestion.reason = "Along " + name + " one flat surface stands out, at the " + end + " end.";
+      else
+        suggestion.reason = "Along " + name + " no two flat surfaces stand out.";
       const bool isStated = scan.statedUp == suggestion.up;
       if (isStated) suggestion.reason = "The file's format says that " + name + " is up.";
       suggestion.isPlausible |= isStated;

@@ -170,6 +170,19 @@ TEST(ScanSuggest, CountsSurfacesAndNotPointsRoundTheScanner) {
   EXPECT_EQ(suggestUp(scan)[0].up, UpAxis::PlusZ);
 }
 
+TEST(ScanSuggest, TakesTheLevelFloorAndNotASlopeWithABeamForTheLowerEnd) {
+  FakeScan fake = rectangleRoom(6, 4.5);
+  fake.ceiling = [](const Vec2& p) { return 2.2 + 0.25 * p.y(); };
+  fake.things = {{Vec3(0.5, 2.9, 2.5), Vec3(5.5, 3.1, 2.9)}};
+  const ScanGeometry upright = scanned(fake);
+  for (const auto up : {UpAxis::PlusZ, UpAxis::MinusZ, UpAxis::PlusY}) {
+    ScanGeometry scan = upright;
+    const Eigen::Matrix3f back = uprightFrom(up).transpose().cast<float>();
+    for (Eigen::Vector3f& p : scan.points) p = back * p;
+    EXPECT_EQ(suggestUp(scan)[0].up, up) << suggestUp(scan)[0].reason;
+  }
+}
+
 TEST(ScanSuggest, TakesTheCustomaryWayUpInAnEmptyRoom) {
   const auto suggestions = suggestUp(scanned(rectangleRoom(6, 4.5)));
   EXPECT_EQ(suggestions[0].up, UpAxis::PlusZ);
