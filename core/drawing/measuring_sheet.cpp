@@ -43,9 +43,16 @@ Placing sketchOf(const Job& job, const PageBox& area) {
   return placing;
 }
 
-bool wantsWall(const std::vector<MeasuringTask>& tasks, const WallLine& line) {
-  return std::any_of(tasks.begin(), tasks.end(),
-                     [&](const MeasuringTask& task) { return task.what == "wall " + line.name; });
+bool asksFor(const MeasuringTask& task, const WallLine& line) {
+  return task.what == "wall " + line.name;
+}
+
+/// The middle of the box for a wall's length on the sketch, outside of the room.
+Vec2 boxPlace(const WallLine& line, const Placing& sketch) {
+  // The box lies level, so it must stand off by as much of it as points at the wall.
+  const double reach =
+      std::abs(line.inward.x()) * kSketchBoxWidth / 2 + std::abs(line.inward.y()) * kBoxHeight / 2;
+  return sketch(line.at(line.length / 2)) - (reach + 1) * line.inward;
 }
 
 Path emptyBox(const Vec2& centre, double width) {
@@ -90,14 +97,12 @@ void addWalls(Linework& marks, const Job& job, const std::vector<MeasuringTask>&
     marks.texts.push_back(label(letterPlace(lines, i, sketch), line.name, kCornerLetter));
     marks.texts.back().bold = true;
     const Vec2 middle = sketch(line.at(line.length / 2));
-    if (wantsWall(tasks, line)) {
-      // The box lies level, so it must stand off by as much of it as points at the wall.
-      const double reach =
-          std::abs(line.inward.x()) * kSketchBoxWidth / 2 + std::abs(line.inward.y()) * kBoxHeight / 2;
-      marks.paths.push_back(emptyBox(middle - (reach + 1) * line.inward, kSketchBoxWidth));
+    const auto asks = [&](const MeasuringTask& task) { return asksFor(task, line); };
+    if (std::any_of(tasks.begin(), tasks.end(), asks)) {
+      marks.paths.push_back(emptyBox(boxPlace(line, sketch), kSketchBoxWidth));
     } else {
-      marks.texts.push_back(alongWall(middle - kLengthOff * line.inward,
-                                      formatLength(line.length, job.units), kLabelText, line.along));
+      marks.texts.push_back(alongWall(middle - kLengthOff * line.inward, formatLength(line.length, job.units),
+                                      kLabelText, line.along));
     }
   }
   for (const Opening& opening : job.room.openings) {
@@ -111,17 +116,23 @@ void addWalls(Linework& marks, const Job& job, const std::vector<MeasuringTask>&
   }
 }
 
-/// Where the number of a task stands on the sketch.
-Vec2 numberPlace(const MeasuringTask& task, const Placing& sketch) {
+/// Where the number of a task stands on the sketch: a wall's in the corner of its box.
+Vec2 numberPlace(const MeasuringTask& task, const std::vector<WallLine>& lines, const Placing& sketch) {
+  const auto wall =
+      std::find_if(lines.begin(), lines.end(), [&](const WallLine& line) { return asksFor(task, line); });
+  if (wall != lines.end())
+    return boxPlace(*wall, sketch) + Vec2(kLabelText - kSketchBoxWidth / 2, kBoxHeight / 2 - kLabelText);
   const Vec2 from = sketch(*task.from);
   // Clear of where two diagonals cross, which may be the middle of the room.
   if (!task.to) return from + Vec2(0, kHeightOff);
   return from + 0.4 * (sketch(*task.to) - from);
 }
 
-/// The number of each task where it is to be measured, those of one place in one text, and a dashed line along
-/// diagonals.
-void addTasks(Linework& marks, const std::vector<MeasuringTask>& tasks, const Placing& sketch) {
+/// The number of each task where it is to be measured, those of one place in one text, and a dashed line
+/// along diagonals.
+void addTasks(Linework& marks, const Job& job, const std::vector<MeasuringTask>& tasks,
+              const Placing& sketch) {
+  const std::vector<WallLine> lines = wallLines(job.room);
   std::vector<Text> numbers;
   for (std::size_t i = 0; i < tasks.size(); ++i) {
     const MeasuringTask& task = tasks[i];
@@ -131,7 +142,7 @@ void addTasks(Linework& marks, const std::vector<MeasuringTask>& tasks, const Pl
       line.dash = LineDash::Dashed;
       marks.paths.push_back(line);
     }
-    Text number = label(numberPlace(task, sketch), std::to_string(i + 1), kLabelText);
+    Text number = label(numberPlace(task, lines, sketch), std::to_string(i + 1), kLabelText);
     const auto here = std::find_if(numbers.begin(), numbers.end(), [&](const Text& other) {
       return (other.at - number.at).norm() < kLabelText;
     });
@@ -232,7 +243,7 @@ Result<std::vector<SheetPage>> makeMeasuringSheet(const SheetInput& input) {
   }
   if (pages.empty()) pages.push_back(blankPage(layout));
   addWalls(pages.front().marks, input.job, tasks, sketch);
-  addTasks(pages.front().marks, tasks, sketch);
+  addTasks(pages.front().marks, input.job, tasks, sketch);
 
   TitleBlock fields = titleBlockOf(input.job, "Measuring list");
   for (std::size_t i = 0; i < pages.size(); ++i) {
