@@ -7,7 +7,6 @@
 #include "job/edit_fixtures.h"
 #include "job/edit_openings.h"
 #include "job/edit_thing.h"
-#include "survey/plan_trace.h"
 
 namespace baywright {
 namespace {
@@ -162,7 +161,7 @@ const std::string& WallOpeningTool::placedName(const ToolHost& host) const {
 
 void WallOpeningTool::place(ToolHost& host, const WallLine& wall, const FaceBox& box) {
   const Job& job = host.document().job();
-  const Opening opening = openingOnFace(wall, host.settings().opening, box, drawnInstrument(job));
+  const Opening opening = openingOnFace(wall, host.settings().opening, box, drawnOnFaceBy(job));
   addAndSelect(host, opening.name, addOpening(job, opening));
 }
 
@@ -182,7 +181,7 @@ const std::string& WallFixtureTool::placedName(const ToolHost& host) const {
 
 void WallFixtureTool::place(ToolHost& host, const WallLine& wall, const FaceBox& box) {
   const Job& job = host.document().job();
-  const Fixture fixture = fixtureOnFace(wall, host.settings().fixture, box, drawnInstrument(job));
+  const Fixture fixture = fixtureOnFace(wall, host.settings().fixture, box, drawnOnFaceBy(job));
   addAndSelect(host, fixture.name, addFixture(job, fixture));
 }
 

@@ -195,6 +195,12 @@ Fixture fixtureOnFace(const WallLine& wall, Fixture fixture, const FaceBox& draw
   return fixture;
 }
 
+Instrument drawnOnFaceBy(const Job& job) {
+  const bool showsScan = std::any_of(job.roomScans.begin(), job.roomScans.end(),
+                                     [](const RoomScan& scan) { return scan.visible; });
+  return showsScan ? Instrument::Scan : Instrument::Guess;
+}
+
 std::vector<SnapRule> faceRules(const Job& job, Id wall, const FaceBox& box, Id except,
                                 std::optional<double> usualHeight) {
   const Room& room = job.room;

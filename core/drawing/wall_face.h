@@ -51,6 +51,9 @@ Opening openingOnFace(const WallLine& wall, Opening prototype, const FaceBox& dr
 /// prism becomes a box.
 Fixture fixtureOnFace(const WallLine& wall, Fixture prototype, const FaceBox& drawn, Instrument how);
 
+/// How what is drawn on a face was found: by the scan that shows on it, else as a guess.
+Instrument drawnOnFaceBy(const Job& job);
+
 /// Places that attract a box (or a point, a box without size) while it moves over the face: the wall's ends
 /// and middle, floor and ceiling, edges of what is there already, `usual` height of its lower edge. `except`
 /// is the thing that moves.

@@ -104,6 +104,22 @@ TEST(WallFixtureTool, HangsAFixtureOnTheWall) {
   EXPECT_NEAR(host.fixture().top.value, 1.87, 1e-9);
 }
 
+TEST(WallFixtureTool, CountsAsReadOffAScanOnlyWhereOneShows) {
+  Job job = garage(8, 6).withCeiling(2.5).job();
+  for (const bool visible : {true, false}) {
+    RoomScan scan;
+    scan.id = job.takeId();
+    scan.visible = visible;
+    job.roomScans = {scan};
+    AtWallA host(job);
+    WallFixtureTool tool;
+    host.drag(tool, {5.02, 1.21}, {5.93, 1.87}, Qt::ControlModifier);
+    const Instrument expected = visible ? Instrument::Scan : Instrument::Guess;
+    EXPECT_EQ(host.fixture().bottom.how, expected);
+    EXPECT_EQ(host.fixture().planInstrument, expected);
+  }
+}
+
 TEST(WallFixtureTool, SnapsCornersToFloorAndEnds) {
   AtWallA host;
   WallFixtureTool tool;
