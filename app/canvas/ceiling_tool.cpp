@@ -74,7 +74,7 @@ void CeilingTool::press(ToolHost& host, const PointerEvent& event) {
   const Job& job = host.document().job();
   if (job.room.walls.empty()) return host.say(toolWords("Draw the room first: a height needs a floor."));
   const Measurement reading = readingAt(host, event);
-  if (locate(outline(job.room), reading.position) == Location::Outside && !reading.id)
+  if (!reading.id && !isInside(job.room, reading.position))
     return host.say(toolWords("That is outside the room. Click inside it, where the height was taken."));
   reading_ = reading;
   if (reading.id) host.document().selection().select(reading.id);
@@ -137,8 +137,8 @@ std::optional<Problem> CeilingTool::take(ToolHost& host, std::size_t field, doub
   const auto distances = offsets(host);
   if (field > distances.size()) return std::nullopt;
   const LiveDimension& offset = distances[field - 1];
-  const Vec2 there = reading_->position + (value - offset.value) * offset.grow;
-  if (locate(outline(host.document().job().room), there) == Location::Outside)
+  const Vec2 there = pointWith(offset, reading_->position, value);
+  if (!isInside(host.document().job().room, there))
     return Problem{"That is outside the room.", {}, "Type a shorter distance."};
   reading_->position = there;
   host.refresh();

@@ -5,14 +5,6 @@
 
 namespace baywright {
 
-ScanUnderlay::ScanUnderlay(QObject* parent)
-    : QObject(parent), worker_(this, &ScanUnderlay::answer, [this](Answer pictures) {
-        if (!pictures) return;
-        pictures_ = std::move(*pictures);
-        images_.clear();
-        Q_EMIT ready();
-      }) {}
-
 const std::vector<QImage>& ScanUnderlay::images(const QColor& colour) {
   if (colour != colour_) images_.clear();
   colour_ = colour;
@@ -32,8 +24,26 @@ void ScanUnderlay::follow(const DrawnView& view, const Job& job) {
   question.room.walls = job.room.walls;
   question.room.ceiling = job.room.ceiling;
   if (question == asked_) return;
+  // What another wall showed must not stand here while the new picture is made.
+  if (question.view != asked_.view || question.scans.empty()) show({});
   asked_ = question;
-  worker_.ask(std::move(question));
+  if (question.scans.empty() && !worker_) return;
+  if (!worker_)
+    worker_.emplace(this, &ScanUnderlay::answer, [this](Answer pictures) {
+      if (pictures) show(std::move(*pictures));
+    });
+  worker_->ask(std::move(question));
+}
+
+void ScanUnderlay::show(std::vector<ScanPicture> pictures) {
+  if (pictures == pictures_) return;
+  pictures_ = std::move(pictures);
+  images_.clear();
+  Q_EMIT ready();
+}
+
+void ScanUnderlay::finish() {
+  if (worker_) worker_->finish();
 }
 
 ScanUnderlay::Answer ScanUnderlay::answer(const Question& question, const Progress& progress) {
@@ -41,7 +51,7 @@ ScanUnderlay::Answer ScanUnderlay::answer(const Question& question, const Progre
   Job job;
   job.room = question.room;
   for (const RoomScan& scan : question.scans) {
-    ScanPicture picture = pictureOf(scan, question.view, job, progress);
+    ScanPicture picture = scanPictureOf(scan, question.view, job, progress);
     if (progress.stop()) return std::nullopt;
     if (!picture.empty()) pictures.push_back(std::move(picture));
   }

@@ -18,7 +18,7 @@ class ScanUnderlay : public QObject {
   Q_OBJECT
 
  public:
-  explicit ScanUnderlay(QObject* parent = nullptr);
+  using QObject::QObject;
 
   /// Asks anew where the visible scans, the view, or what the view shows of the room changed.
   void follow(const DrawnView& view, const Job& job);
@@ -26,12 +26,14 @@ class ScanUnderlay : public QObject {
   /// The same pictures in a colour, see-through where nothing was seen.
   const std::vector<QImage>& images(const QColor& colour);
   /// Blocks until what was asked for is there.
-  void finish() { worker_.finish(); }
+  void finish();
 
  Q_SIGNALS:
   void ready();
 
  private:
+  void show(std::vector<ScanPicture> pictures);
+
   struct Question {
     DrawnView view = ViewKind::Plan;
     std::vector<RoomScan> scans;
@@ -46,8 +48,8 @@ class ScanUnderlay : public QObject {
   Question asked_;
   std::vector<ScanPicture> pictures_;
   QColor colour_;
-  std::vector<QImage> images_;  ///< in that colour; empty: to be made
-  NewestWorker<Question, Answer> worker_;
+  std::vector<QImage> images_;                            ///< in that colour; empty: to be made
+  std::optional<NewestWorker<Question, Answer>> worker_;  ///< once there is a scan to show
 };
 
 }  // namespace baywright

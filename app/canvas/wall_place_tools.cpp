@@ -7,6 +7,7 @@
 #include "job/edit_fixtures.h"
 #include "job/edit_openings.h"
 #include "job/edit_thing.h"
+#include "units/length_text.h"
 
 namespace baywright {
 namespace {
@@ -110,17 +111,29 @@ std::vector<TypedField> WallPlaceTool::fields(const ToolHost& host) const {
   const Vec2 low = box->min();
   const Vec2 high = box->max();
   const Vec2 middle = box->center();
-  return {{toolWords("width"), FieldKind::Size, box->sizes().x(), {low.x(), high.y()}, high},
-          {toolWords("height"), FieldKind::Size, box->sizes().y(), {high.x(), low.y()}, high},
-          {toolWords("from the left end"), FieldKind::Length, low.x(), {0, middle.y()}, {low.x(), middle.y()}},
-          {toolWords("above the floor"), FieldKind::Length, low.y(), {middle.x(), 0}, {middle.x(), low.y()}}};
+  return {
+      {toolWords("width"), FieldKind::Size, box->sizes().x(), {low.x(), high.y()}, high},
+      {toolWords("height"), FieldKind::Size, box->sizes().y(), {high.x(), low.y()}, high},
+      {toolWords("from the left end"), FieldKind::Length, low.x(), {0, middle.y()}, {low.x(), middle.y()}},
+      {toolWords("above the floor"), FieldKind::Length, low.y(), {middle.x(), 0}, {middle.x(), low.y()}}};
 }
 
 std::optional<Problem> WallPlaceTool::take(ToolHost& host, std::size_t field, double value) {
   std::optional<double>* const figures[] = {&typed_.width, &typed_.height, &typed_.left, &typed_.low};
   if ((field == kWidth || field == kHeight) && value <= 0)
     return Problem{"A size must be more than nothing.", {}, "Type a length like 0.9 m."};
-  if (field < std::size(figures)) *figures[field] = value;
+  if (field >= std::size(figures)) return std::nullopt;
+  const TypedFace before = typed_;
+  *figures[field] = value;
+  const auto wall = wallOf(host);
+  const auto box = boxNow(host);
+  if (wall && box && (field == kWidth || field == kLeft) && !liesOnFace(*wall, *box)) {
+    typed_ = before;
+    return Problem{
+        "That reaches past the wall's end.",
+        {},
+        "Type less: the wall is " + formatLength(wall->length, host.document().job().units) + " long."};
+  }
   host.refresh();
   return std::nullopt;
 }
@@ -128,7 +141,8 @@ std::optional<Problem> WallPlaceTool::take(ToolHost& host, std::size_t field, do
 void WallPlaceTool::paint(Overlay& overlay, const ToolHost& host) const {
   const auto box = boxNow(host);
   if (box) {
-    overlay.area({box->min(), {box->max().x(), box->min().y()}, box->max(), {box->min().x(), box->max().y()}});
+    overlay.area(
+        {box->min(), {box->max().x(), box->min().y()}, box->max(), {box->min().x(), box->max().y()}});
     if (!start_) {
       const auto dimensions =
           faceDimensions(host.document().job().room, host.view().wall, *box, usualHeight(host) > 0);
@@ -140,8 +154,9 @@ void WallPlaceTool::paint(Overlay& overlay, const ToolHost& host) const {
 }
 
 QString WallPlaceTool::status(const ToolHost& host) const {
-  return toolWords("%1: click where it shall be, or drag from corner to corner. Type sizes while dragging. "
-                   "Ctrl: no snapping.")
+  return toolWords(
+             "%1: click where it shall be, or drag from corner to corner. Type sizes while dragging. "
+             "Ctrl: no snapping.")
       .arg(QString::fromStdString(placedName(host)));
 }
 

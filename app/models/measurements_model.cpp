@@ -29,11 +29,6 @@ bool isOfTheFloor(const Measurement& reading) {
 
 }  // namespace
 
-bool isChecked(const AdjustedReading& reading) {
-  constexpr double kHardly = 0.01;  // a hundredth of the error
-  return reading.redundancy >= kHardly;
-}
-
 QStringList instrumentWords() {
   return {MeasurementsModel::tr("tape"), MeasurementsModel::tr("laser"), MeasurementsModel::tr("drawing"),
           MeasurementsModel::tr("scan"), MeasurementsModel::tr("guess")};

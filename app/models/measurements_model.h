@@ -85,9 +85,6 @@ class MeasurementsModel : public QAbstractTableModel {
   std::vector<CeilingReading> heights_;  ///< in the order of ceiling_->residuals
 };
 
-/// An error of this reading would show, at least in part.
-bool isChecked(const AdjustedReading& reading);
-
 /// "tape", "laser", ... in the order of Instrument.
 QStringList instrumentWords();
 

@@ -100,6 +100,7 @@ void Workspace::chooseMain() {
   const Job& job = document_.job();
   const bool isEmpty = job.room.walls.empty() && job.planScans.empty() && job.roomScans.empty();
   if (!isEmpty) drawsInEmptyJob_ = false;
+  if (isEmpty) wall_->setLarge(false);  // there is none
   const bool surveys = work_ == Work::Survey;
   QWidget* wanted = work_ == Work::Picture ? static_cast<QWidget*>(screen_) : plan_;
   if (surveys && wall_->isLarge()) wanted = wall_;
@@ -137,6 +138,7 @@ void Workspace::showWallLarge(bool large) {
 
 void Workspace::showPlan() {
   drawsInEmptyJob_ = true;
+  wall_->setLarge(false);
   chooseMain();
   plan_->setFocus();
 }

@@ -158,7 +158,11 @@ std::vector<LiveDimension> wallDistances(const Room& room, const Vec2& point) {
 
 Result<Job> withDimension(const DrawnView& view, Job job, Id thing, const LiveDimension& dimension,
                           double value) {
-  return moveInView(view, std::move(job), thing, (value - dimension.value) * dimension.grow);
+  return moveInView(view, std::move(job), thing, pointWith(dimension, Vec2::Zero(), value));
+}
+
+Vec2 pointWith(const LiveDimension& dimension, const Vec2& point, double value) {
+  return point + (value - dimension.value) * dimension.grow;
 }
 
 LiveDimension dimensionBetween(const Vec2& from, const Vec2& to, std::string what) {

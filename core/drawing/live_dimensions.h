@@ -33,6 +33,9 @@ std::vector<LiveDimension> wallDistances(const Room& room, const Vec2& point);
 Result<Job> withDimension(const DrawnView& view, Job job, Id thing, const LiveDimension& dimension,
                           double value);
 
+/// A point moved so that this dimension, measured from it, has that value.
+Vec2 pointWith(const LiveDimension& dimension, const Vec2& point, double value);
+
 /// A dimension between two points that nothing follows.
 LiveDimension dimensionBetween(const Vec2& from, const Vec2& to, std::string what);
 

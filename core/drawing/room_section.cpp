@@ -107,6 +107,28 @@ std::vector<RoomStretch> sectionOf(const Room& room, const SectionLine& line) {
   return section;
 }
 
+std::vector<CeilingStretch> ceilingBefore(const Room& room, const WallLine& wall) {
+  constexpr double kBefore = 0.005;  // metres: over the face itself two parts may meet
+  const SectionLine before{wall.end + kBefore * wall.inward, -wall.along};
+  std::vector<CeilingStretch> over;
+  for (const RoomStretch& stretch : sectionOf(room, before)) {
+    for (CeilingStretch part : stretch.ceiling) {
+      const double from = std::max(0.0, part.from);
+      const double to = std::min(wall.length, part.to);
+      if (to - from <= kBefore) continue;
+      const double rise = (part.heightTo - part.heightFrom) / (part.to - part.from);
+      const double low = part.heightFrom - rise * part.from;  // carried on to the wall's end
+      // The cut ends where the walls beside it stand, a hair from the wall's own ends.
+      part.from = from <= kBefore ? 0 : from;
+      part.to = wall.length - to <= kBefore ? wall.length : to;
+      part.heightFrom = low + rise * part.from;
+      part.heightTo = low + rise * part.to;
+      over.push_back(part);
+    }
+  }
+  return over;
+}
+
 std::optional<double> heightAt(const std::vector<RoomStretch>& section, double x) {
   for (const RoomStretch& stretch : section) {
     for (const CeilingStretch& part : stretch.ceiling) {

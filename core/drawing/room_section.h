@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "job/room.h"
+#include "job/room_geometry.h"
 
 namespace baywright::detail {
 
@@ -43,6 +44,9 @@ struct RoomStretch {
 
 /// From left to right. Planes that only touch a corner cut nothing there.
 std::vector<RoomStretch> sectionOf(const Room& room, const SectionLine& line);
+
+/// The ceiling just before a wall's face, x metres from the wall's end to its start.
+std::vector<CeilingStretch> ceilingBefore(const Room& room, const WallLine& wall);
 
 /// Height of the ceiling at x; nullopt outside or where it is not covered.
 std::optional<double> heightAt(const std::vector<RoomStretch>& section, double x);

@@ -76,7 +76,8 @@ struct Grid {
   std::vector<T> values;
   std::size_t samples = 0;
 
-  Grid(const Eigen::AlignedBox2d& area, T nothing) : picture(blank(area)), values(pixelsOf(picture), nothing) {}
+  Grid(const Eigen::AlignedBox2d& area, T nothing)
+      : picture(blank(area)), values(pixelsOf(picture), nothing) {}
 
   template <class Join>
   void take(double x, double y, const Join& join) {
@@ -146,7 +147,8 @@ ScanPicture onPlan(const RoomScan& scan, const Room& room, const Progress& progr
   grid.picture.ink.resize(grid.values.size());
   std::transform(grid.values.begin(), grid.values.end(), grid.picture.ink.begin(), [&](Slices slices) {
     // Roots: one slice is seen already, and a wall behind a shelf is still told from the shelf.
-    return static_cast<std::uint8_t>(std::lround(255 * std::sqrt(std::min(1.0, std::popcount(slices) / full))));
+    return static_cast<std::uint8_t>(
+        std::lround(255 * std::sqrt(std::min(1.0, std::popcount(slices) / full))));
   });
   return std::move(grid.picture);
 }
@@ -174,15 +176,15 @@ ScanPicture onWall(const RoomScan& scan, const WallLine& wall, const Room& room,
   if (!done || grid.samples == 0) return {};
   grid.coarsenTo(wall.length * top, [](float a, float b) { return std::max(a, b); });
   grid.picture.ink.resize(grid.values.size());
-  std::transform(grid.values.begin(), grid.values.end(), grid.picture.ink.begin(), [](float distance) {
-    return distance > kNothing ? inkAt(distance) : std::uint8_t{0};
-  });
+  std::transform(grid.values.begin(), grid.values.end(), grid.picture.ink.begin(),
+                 [](float distance) { return distance > kNothing ? inkAt(distance) : std::uint8_t{0}; });
   return std::move(grid.picture);
 }
 
 }  // namespace
 
-ScanPicture pictureOf(const RoomScan& scan, const DrawnView& view, const Job& job, const Progress& progress) {
+ScanPicture scanPictureOf(const RoomScan& scan, const DrawnView& view, const Job& job,
+                          const Progress& progress) {
   if (view.kind == ViewKind::Plan) return onPlan(scan, job.room, progress);
   const auto wall = view.kind == ViewKind::Wall ? wallLine(job.room, view.wall) : std::nullopt;
   if (!wall || wall->length <= 0) return {};

@@ -27,7 +27,7 @@ struct ScanPicture {
 /// stand out from what stands before them. On a wall's elevation: what lies within arm's length of the face,
 /// the darker the deeper, so that leaves, frames, switches and shelves show as relief. Empty for other views,
 /// where nothing was seen, and when `progress` asked to stop. Pixels of 10 mm, larger for very large scans.
-ScanPicture pictureOf(const RoomScan& scan, const DrawnView& view, const Job& job,
-                      const Progress& progress = {});
+ScanPicture scanPictureOf(const RoomScan& scan, const DrawnView& view, const Job& job,
+                          const Progress& progress = {});
 
 }  // namespace baywright

@@ -17,8 +17,6 @@
 namespace baywright::detail {
 namespace {
 
-// The room is cut this far before the face, metres, to find the ceiling over it.
-constexpr double kBeforeFace = 0.005;
 // What is farther from the wall than this is not the wall's business, metres; the frame may be farther.
 constexpr double kNear = 1.0;
 constexpr double kFrameNear = 1.5;
@@ -56,7 +54,7 @@ double thicknessOf(const Room& room, Id wall) {
 }
 
 /// The stretch of the room before the face, cut to the wall's length.
-RoomStretch stretchOf(const Room& room, const Face& face, const SectionLine& cut) {
+RoomStretch stretchOf(const Room& room, const Face& face) {
   const double length = face.wall.length;
   RoomStretch stretch;
   stretch.left.wall = face.left.wall;
@@ -65,22 +63,7 @@ RoomStretch stretchOf(const Room& room, const Face& face, const SectionLine& cut
   stretch.right.x = length;
   stretch.right.xOuter =
       length + (isCut(face.wall, face.right, false) ? thicknessOf(room, face.right.wall) : 0);
-  const SectionLine before{cut.through + kBeforeFace * face.wall.inward, cut.along};
-  for (const RoomStretch& cutRoom : sectionOf(room, before)) {
-    for (const CeilingStretch& ceiling : cutRoom.ceiling) {
-      const double from = std::max(0.0, ceiling.from);
-      const double to = std::min(length, ceiling.to);
-      if (to - from <= kBeforeFace) continue;
-      const double rise = (ceiling.heightTo - ceiling.heightFrom) / (ceiling.to - ceiling.from);
-      CeilingStretch part = ceiling;
-      // The cut ends where the walls beside it stand, a hair from the wall's own ends.
-      part.from = from <= kBeforeFace ? 0 : from;
-      part.to = length - to <= kBeforeFace ? length : to;
-      part.heightFrom = ceiling.heightFrom + rise * (part.from - ceiling.from);
-      part.heightTo = ceiling.heightFrom + rise * (part.to - ceiling.from);
-      stretch.ceiling.push_back(part);
-    }
-  }
+  stretch.ceiling = ceilingBefore(room, face.wall);
   return stretch;
 }
 
@@ -112,7 +95,8 @@ void drawFilling(Board& board, const Opening& opening, const FaceBox& box) {
     // The lines meet at the hinges; a wall's start is on the right.
     const double hinge = opening.hinge == HingeSide::Start ? right : left;
     const double lock = opening.hinge == HingeSide::Start ? left : right;
-    Path swing = polyline(Layer::Openings, {{lock, low}, {hinge, (low + high) / 2}, {lock, high}}, opening.id);
+    Path swing =
+        polyline(Layer::Openings, {{lock, low}, {hinge, (low + high) / 2}, {lock, high}}, opening.id);
     // Solid toward the viewer, dashed away from him.
     swing.dash = opening.swing == LeafSwing::IntoRoom ? LineDash::Continuous : LineDash::Dashed;
     board.add(std::move(swing));
@@ -126,8 +110,8 @@ void drawFilling(Board& board, const Opening& opening, const FaceBox& box) {
     }
     if (!joints.empty()) board.add(strokes(Layer::Openings, std::move(joints), opening.id));
     // The room over the opening that the tracks take up.
-    board.add(dashed(rectangle(
-        Layer::Overhead, {Vec2(left, high), Vec2(right, high + opening.trackHeadroom)}, opening.id)));
+    board.add(dashed(rectangle(Layer::Overhead, {Vec2(left, high), Vec2(right, high + opening.trackHeadroom)},
+                               opening.id)));
   } else if (opening.kind == OpeningKind::Window) {
     const double middle = (left + right) / 2;
     board.add(strokes(Layer::Openings, {{{middle, low}, {middle, high}}}, opening.id));
@@ -149,9 +133,9 @@ class WallElevation {
         room_(input.job.room),
         face_(face),
         board_(input.options.metresPerMm),
-        sight_{ViewKind::Wall, input.placement().bay, {face.wall.end, -face.wall.along}, -face.wall.inward,
-               {}} {
-    sight_.section = {stretchOf(room_, face_, sight_.cut)};
+        sight_{
+            ViewKind::Wall, input.placement().bay, {face.wall.end, -face.wall.along}, -face.wall.inward, {}} {
+    sight_.section = {stretchOf(room_, face_)};
   }
 
   Linework draw() && {
@@ -169,7 +153,8 @@ class WallElevation {
 
   void drawFace() {
     constexpr double kUnknownHeight = 2.4;  // only for drawing
-    Path face = areaOf(Layer::Floor, {faceRing(face_, stretch(), kUnknownHeight)}, Fill::Soft, face_.wall.wall);
+    Path face =
+        areaOf(Layer::Floor, {faceRing(face_, stretch(), kUnknownHeight)}, Fill::Soft, face_.wall.wall);
     face.stroked = false;
     board_.add(std::move(face));
     drawSection(board_, sight_);
@@ -308,11 +293,10 @@ class WallElevation {
     const CeilingStretch& first = stretch().ceiling.front();
     const CeilingStretch& last = stretch().ceiling.back();
     const double outside = board_.mm(kFirstTier_mm);
-    if (first.known)
-      upright(0, 0, first.heightFrom, outside - stretch().left.xOuter, first.part);
+    if (first.known) upright(0, 0, first.heightFrom, outside - stretch().left.xOuter, first.part);
     if (last.known)
-      upright(face_.wall.length, 0, last.heightTo,
-              -(outside + stretch().right.xOuter - face_.wall.length), last.part);
+      upright(face_.wall.length, 0, last.heightTo, -(outside + stretch().right.xOuter - face_.wall.length),
+              last.part);
   }
 
   // Which walls the cuts at both ends are.

@@ -5,13 +5,12 @@
 #include <cmath>
 
 #include "drawing/fixture_outline.h"
+#include "drawing/room_section.h"
 #include "job/find.h"
 
 namespace baywright {
 namespace {
 
-/// The ceiling is asked for this far into the room, metres: over the face itself two parts may meet.
-constexpr double kBeforeFace = 0.005;
 /// Fixtures nearer to a wall than this count as standing against it, metres.
 constexpr double kAgainst = 0.05;
 /// How far a line that attracts is drawn beyond the wall, metres.
@@ -84,8 +83,7 @@ class FaceRules {
     rules_.push_back(onLine({by, 0}, {0, 1}, {Segment2{{x, 0}, {x, top_}}, what}));
   }
   void level(double by, double y, const std::string& what) {
-    rules_.push_back(
-        onLine({0, by}, {1, 0}, {Segment2{{-kBeyond, y}, {wall_.length + kBeyond, y}}, what}));
+    rules_.push_back(onLine({0, by}, {1, 0}, {Segment2{{-kBeyond, y}, {wall_.length + kBeyond, y}}, what}));
   }
 
   const WallLine& wall_;
@@ -129,11 +127,16 @@ std::optional<FaceBox> faceBoxOf(const Room& room, Id wall, Id thing) {
 
 std::optional<double> ceilingOverFace(const Room& room, const WallLine& wall, double from, double to) {
   std::optional<double> lowest;
-  // Planes are straight between the places where they change; the ends and the middle find any one step.
-  for (const double x : {from, (from + to) / 2, to}) {
-    const double inside = std::clamp(x, kBeforeFace, std::max(kBeforeFace, wall.length - kBeforeFace));
-    const auto height = ceilingHeightAt(room, footOfFace(wall, inside) + kBeforeFace * wall.inward);
-    if (height && (!lowest || *height < *lowest)) lowest = height;
+  for (const detail::CeilingStretch& part : detail::ceilingBefore(room, wall)) {
+    const double low = std::max(from, part.from);
+    const double high = std::min(to, part.to);
+    if (low > high) continue;
+    // Straight in between: lowest at one of its ends.
+    const double rise = (part.heightTo - part.heightFrom) / (part.to - part.from);
+    for (const double x : {low, high}) {
+      const double height = part.heightFrom + rise * (x - part.from);
+      if (!lowest || height < *lowest) lowest = height;
+    }
   }
   return lowest;
 }
@@ -195,6 +198,11 @@ Fixture fixtureOnFace(const WallLine& wall, Fixture fixture, const FaceBox& draw
   return fixture;
 }
 
+bool liesOnFace(const WallLine& wall, const FaceBox& box) {
+  constexpr double kRounding = 1e-9;
+  return box.min().x() >= -kRounding && box.max().x() <= wall.length + kRounding;
+}
+
 Instrument drawnOnFaceBy(const Job& job) {
   const bool showsScan = std::any_of(job.roomScans.begin(), job.roomScans.end(),
                                      [](const RoomScan& scan) { return scan.visible; });
@@ -239,8 +247,7 @@ std::vector<LiveDimension> faceDimensions(const Room& room, Id wall, const FaceB
     dimensions.push_back(dimension({box.max().x(), middle.y()}, {line->length, middle.y()}, {-1, 0},
                                    "from the right end of wall " + line->name));
   if (!canRise) return dimensions;
-  dimensions.push_back(
-      dimension({middle.x(), box.min().y()}, {middle.x(), 0}, {0, 1}, "above the floor"));
+  dimensions.push_back(dimension({middle.x(), box.min().y()}, {middle.x(), 0}, {0, 1}, "above the floor"));
   const auto ceiling = ceilingOverFace(room, *line, box.min().x(), box.max().x());
   if (ceiling && *ceiling >= box.max().y())
     dimensions.push_back(

@@ -51,6 +51,9 @@ Opening openingOnFace(const WallLine& wall, Opening prototype, const FaceBox& dr
 /// prism becomes a box.
 Fixture fixtureOnFace(const WallLine& wall, Fixture prototype, const FaceBox& drawn, Instrument how);
 
+/// Nothing of the box reaches past the wall's ends.
+bool liesOnFace(const WallLine& wall, const FaceBox& box);
+
 /// How what is drawn on a face was found: by the scan that shows on it, else as a guess.
 Instrument drawnOnFaceBy(const Job& job);
 

@@ -40,6 +40,13 @@ Ring outline(const Room& room) {
   return ring;
 }
 
+std::string wallLetters(std::size_t number) {
+  std::string name;
+  for (std::size_t rest = number + 1; rest > 0; rest = (rest - 1) / 26)
+    name.insert(name.begin(), static_cast<char>('A' + (rest - 1) % 26));
+  return name;
+}
+
 std::vector<WallLine> wallLines(const Room& room) {
   std::vector<WallLine> lines;
   lines.reserve(room.walls.size());

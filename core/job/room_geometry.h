@@ -54,6 +54,10 @@ struct CeilingPoint {
 /// Corners of the floor in the order of the walls, counter-clockwise in a valid room; empty before survey.
 Ring outline(const Room& room);
 
+/// "A" to "Z", "AA", ...: what the wall of this number, and the corner where it starts, is called as long as
+/// nobody named it.
+std::string wallLetters(std::size_t number);
+
 /// All walls in their order.
 std::vector<WallLine> wallLines(const Room& room);
 std::optional<WallLine> wallLine(const Room& room, Id wall);

@@ -22,11 +22,6 @@ using Eigen::Index;
 using Eigen::MatrixXd;
 using Eigen::VectorXd;
 
-/// Readings contradict a floor when a sum of squares as large has a smaller chance than this.
-constexpr double kContradicted = 0.001;
-/// Two floors fit as well as each other when their sums of squares differ by less: the 95 % point of the
-/// chi-square distribution of one degree.
-constexpr double kAsGood = 3.84;
 /// Two floors are different when a corner differs by more, metres.
 constexpr double kOtherShape = 0.1;
 /// A hundred thousandth of an instrument's sigma is nanometres. Finer steps drown in the rounding of the sum
@@ -285,6 +280,11 @@ Result<Job> takeAdjustment(Job job, const SurveyAdjustment& adjustment) {
   if (!made) return made;
   made->room.walls = std::move(walls);
   return validated(std::move(*made));
+}
+
+bool isChecked(const AdjustedReading& reading) {
+  constexpr double kHardly = 0.01;
+  return reading.redundancy >= kHardly;
 }
 
 }  // namespace baywright

@@ -36,6 +36,15 @@ struct AdjustedReading {
   double redundancy = 0;
 };
 
+/// Readings contradict a floor when a sum of squares as large has a smaller chance than this.
+inline constexpr double kContradicted = 0.001;
+/// Two explanations are as good as each other when their sums of squares differ by less: the 95 % point of
+/// the chi-square distribution of one degree.
+inline constexpr double kAsGood = 3.84;
+
+/// At least a hundredth of an error in this reading would show in its residual.
+bool isChecked(const AdjustedReading& reading);
+
 /// One corner after the adjustment, world metres.
 struct AdjustedCorner {
   Id wall;  ///< that starts here

@@ -19,9 +19,6 @@ using detail::Consensus;
 using detail::predicted;
 using detail::without;
 
-/// 95 % point of the chi-square distribution of one degree: explanations whose sums of squares differ by less
-/// are as good as each other.
-constexpr double kAsGood = 3.84;
 /// A room whose corners are off by less, in kSquareSigmas, is square; one is squarer than another when it is
 /// by this factor.
 constexpr double kSquare = 1.5;

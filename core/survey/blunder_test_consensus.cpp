@@ -17,9 +17,6 @@ namespace {
 constexpr double kRoughLength = 0.15;
 constexpr double kRoughShare = 0.06;
 constexpr double kRoughAngle = 0.15;  // radians
-/// Agreement of what is left, as adjustment.h asks of a floor.
-constexpr double kContradicted = 0.001;
-constexpr double kAsGood = 3.84;
 constexpr int kMostRounds = 12;
 
 bool isListed(const std::vector<Id>& list, Id id) {
@@ -125,8 +122,8 @@ std::optional<Consensus> from(const SurveyNetwork& network, const Ring& start, s
   return out.size() <= most ? agreed(network, std::move(out), ring) : std::nullopt;
 }
 
-/// Fewer left over, or a fit that is better by more than chance (the 95 % point of chi-square of one degree):
-/// of two shapes that fit alike the one of the likelier start stays.
+/// Fewer left over, or a fit that is better by more than chance: of two shapes that fit alike the one of the
+/// likelier start stays.
 bool isBetter(const Consensus& made, const std::optional<Consensus>& best) {
   if (!best || made.out.size() != best->out.size()) return !best || made.out.size() < best->out.size();
   return made.rest.weightedSquares < best->rest.weightedSquares - kAsGood;

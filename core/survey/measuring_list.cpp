@@ -5,6 +5,7 @@
 #include <map>
 
 #include "job/limits.h"
+#include "job/room_geometry.h"
 #include "survey/csv_rows.h"
 #include "survey/csv_rows_text.h"
 #include "survey/measuring_list_corners.h"
@@ -231,7 +232,7 @@ class Reader {
     for (int i = 0; i < *corners; ++i) {
       Wall wall;
       wall.id = Id{++list_.lastId};
-      wall.name = cornerLetters(i);
+      wall.name = wallLetters(static_cast<std::size_t>(i));
       list_.walls.push_back(wall);
     }
     for (Measurement& reading : list_.readings) {

@@ -5,6 +5,7 @@
 #include <cctype>
 #include <cmath>
 
+#include "job/room_geometry.h"
 #include "survey/adjustment.h"
 #include "survey/measuring_list.h"
 #include "units/number_text.h"
@@ -55,12 +56,12 @@ Result<int> ListCorners::count(std::size_t readings) const {
     return fail("The list names three corners only.", last_,
                 "Add a row 'corners' that says how many the room has, as 4: the last wall was not read.");
   if (stated_ == 0 && static_cast<std::size_t>(corners) > 26 + readings)
-    return fail("Corner " + cornerLetters(corners - 1) + " would be number " + std::to_string(corners) +
-                    " of a room of which so little was read.",
+    return fail("Corner " + wallLetters(static_cast<std::size_t>(corners - 1)) + " would be number " +
+                    std::to_string(corners) + " of a room of which so little was read.",
                 last_, "Write one corner in a field: the wall from A to B is 'wall,A'.");
   if (stated_ > 0 && named_ > stated_)
     return fail("The list says " + std::to_string(stated_) + " corners but names corner " +
-                    cornerLetters(named_ - 1) + ".",
+                    wallLetters(static_cast<std::size_t>(named_ - 1)) + ".",
                 {}, "Correct one of the two.");
   return corners;
 }

@@ -3,6 +3,7 @@
 #include <charconv>
 #include <cmath>
 
+#include "job/room_geometry.h"
 #include "survey/csv_rows.h"
 #include "survey/measuring_list.h"
 
@@ -78,7 +79,7 @@ std::string onOneLine(std::string text) {
 std::string writeMeasuringList(const MeasuringList& list) {
   const auto letter = [&](Id wall) -> std::string {
     for (std::size_t i = 0; i < list.walls.size(); ++i)
-      if (list.walls[i].id == wall) return cornerLetters(static_cast<int>(i));
+      if (list.walls[i].id == wall) return wallLetters(i);
     return {};
   };
   std::string text = csvLine({"kind", "from", "to", "at", "x", "y", "value", "height", "how", "note"});

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "job/limits.h"
+#include "job/room_geometry.h"
 #include "survey/reading_sigma.h"
 
 namespace baywright {
@@ -137,23 +138,16 @@ bool isWallRead(std::span<const Wall> walls, std::size_t wall, std::span<const M
   });
 }
 
-std::string cornerLetters(int corner) {
-  std::string letters;
-  for (int rest = corner + 1; rest > 0; rest = (rest - 1) / 26)
-    letters.insert(letters.begin(), static_cast<char>('A' + (rest - 1) % 26));
-  return letters;
-}
-
 bool lettersRunClockwise(std::span<const Wall> walls) {
-  const int count = static_cast<int>(walls.size());
-  for (int i = 0; i < count; ++i)
-    if (walls[static_cast<std::size_t>(i)].name != cornerLetters((count - i) % count)) return false;
+  const std::size_t count = walls.size();
+  for (std::size_t i = 0; i < count; ++i)
+    if (walls[i].name != wallLetters((count - i) % count)) return false;
   return count > 2;
 }
 
 std::string lengthName(const SurveyNetwork& network, int from, int to) {
   if (network.next(to) == from) std::swap(from, to);
-  const bool isBackward = network.namesBothEnds && network.names[1] != cornerLetters(1);
+  const bool isBackward = network.namesBothEnds && network.names[1] != wallLetters(1);
   if (network.next(from) == to) {
     if (!network.namesBothEnds) return "wall " + network.names[from];
     if (isBackward) std::swap(from, to);

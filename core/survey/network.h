@@ -81,9 +81,6 @@ bool isWallRead(std::span<const Wall> walls, std::size_t wall, std::span<const M
 /// True for walls named A, D, C, B: somebody lettered the corners clockwise.
 bool lettersRunClockwise(std::span<const Wall> walls);
 
-/// A, B, ... Z, AA, AB, ...
-std::string cornerLetters(int corner);
-
 /// "wall A" for neighbours, "wall A-B" where walls are named by both ends; "diagonal A-C" for others.
 std::string lengthName(const SurveyNetwork& network, int from, int to);
 bool areNeighbours(const SurveyNetwork& network, int a, int b);

@@ -9,6 +9,7 @@
 
 #include "survey/scan_ceiling_regions.h"
 #include "survey/scan_cube_map.h"
+#include "survey/scan_robust.h"
 
 namespace baywright {
 namespace {
@@ -46,12 +47,6 @@ std::vector<Candidate> highest(const LevelScan& scan, const Ring& corners) {
   std::vector<Candidate> list;
   for (const auto& [key, candidate] : columns) list.push_back(candidate);
   return list;
-}
-
-double biweight(double residual, double reach) {
-  const double u = residual / reach;
-  if (std::abs(u) >= 1) return 0;
-  return (1 - u * u) * (1 - u * u);
 }
 
 /// Sums for z = a + b . (p - anchor).

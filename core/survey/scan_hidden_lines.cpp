@@ -10,9 +10,8 @@
 namespace baywright {
 namespace {
 
-constexpr double kLeastArea = 0.6;  ///< square metres of a line whose ends count
-constexpr int kTall = 5;            ///< bands of kSeenBands over a place that make it wall
-constexpr std::uint32_t kTopBands = 0b11u << (kSeenBands - 2);
+constexpr double kLeastArea = 0.6;    ///< square metres of a line whose ends count
+constexpr int kTall = 5;              ///< bands of kSeenBands over a place that make it wall
 constexpr long kLeastRun = 3;         ///< steps of kSeenStep
 constexpr long kClosed = 2;           ///< steps without samples that part no run
 constexpr double kParallel = 0.9986;  ///< cosine of 3 degrees

@@ -5,6 +5,7 @@
 #include <map>
 
 #include "survey/scan_planes.h"
+#include "survey/scan_robust.h"
 #include "survey/scan_roof.h"
 
 namespace baywright {
@@ -17,13 +18,6 @@ constexpr double kLeastFloor = 1.0;  ///< square metres
 
 double areaOf(const ScanPatch& patch) {
   return patch.size * patch.size;
-}
-
-/// Tukey's weight: 1 in the middle, 0 beyond the reach.
-double biweight(double residual, double reach) {
-  const double u = residual / reach;
-  if (std::abs(u) >= 1) return 0;
-  return (1 - u * u) * (1 - u * u);
 }
 
 /// The direction near `start` that most level patches agree on.

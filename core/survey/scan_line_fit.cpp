@@ -7,24 +7,18 @@
 #include <cmath>
 
 #include "survey/scan_cube_map.h"
+#include "survey/scan_robust.h"
 
 namespace baywright {
 namespace {
 
 constexpr double kGather = 0.10;  ///< metres either side that may belong to a wall
-constexpr double kTukey = 4.685;  ///< 95 % efficient for normal errors (Huber & Ronchetti, Robust Statistics)
 constexpr double kMadToSigma = 1.4826;  ///< of a normal distribution
 constexpr double kLeastScale = 0.003;   ///< metres: a scan that seems better is not
 constexpr double kMarkEdge = 0.10;      ///< cubes that say which samples are near a wall's patches
 /// Walls are looked at between the skirting and the cornice.
 constexpr double kLowest = 0.15;
 constexpr double kBelowCeiling = 0.05;
-
-double biweight(double residual, double reach) {
-  const double u = residual / reach;
-  if (std::abs(u) >= 1) return 0;
-  return (1 - u * u) * (1 - u * u);
-}
 
 double robustScale(const std::vector<WeightedPoint>& points, const ScanLine& line) {
   std::vector<double> distances;

@@ -53,6 +53,7 @@ Vec2 crossingOf(const ScanLine& a, const ScanLine& b);
 
 inline constexpr double kSeenStep = 0.10;
 inline constexpr int kSeenBands = 10;
+inline constexpr std::uint32_t kTopBands = 0b11u << (kSeenBands - 2);  ///< furniture seldom reaches there
 /// The most that the search for a floor can hold apart; the largest are kept.
 inline constexpr std::size_t kMostLines = 48;
 

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "survey/scan_cube_map.h"
+#include "survey/scan_robust.h"
 
 namespace baywright {
 namespace {
@@ -16,7 +17,6 @@ constexpr double kLeastSpread = 0.3;   ///< metres of height, as a standard devi
 constexpr double kHuber = 0.003;       ///< radians: beyond it a wall is not plumb itself
 constexpr double kWallBand = 0.08;     ///< metres either side of a wall's line
 constexpr double kLeastReach = 0.015;  ///< metres
-constexpr double kTukey = 4.685;       ///< as in scan_line_fit.cpp
 constexpr double kFloorBand = 0.15;    ///< metres either side of the floor that may be floor
 
 struct WallLean {

@@ -9,6 +9,7 @@
 
 #include "geometry/polygon_validity.h"
 #include "job/enum_names.h"
+#include "job/room_geometry.h"
 #include "survey/scan_blocks.h"
 #include "survey/scan_ceiling.h"
 #include "survey/scan_lines.h"
@@ -31,11 +32,6 @@ std::string fixed(double value, int decimals) {
   char text[64];
   std::snprintf(text, sizeof text, "%.*f", decimals, value);
   return text;
-}
-
-std::string letterName(std::size_t index) {
-  std::string name(1, static_cast<char>('A' + index % 26));
-  return index < 26 ? name : name + std::to_string(index / 26 + 1);
 }
 
 /// From the levelled scan to the world: a turn about z and a shift.
@@ -183,7 +179,7 @@ class Builder {
       const Vec2& corner = outline.corners[i];
       Wall wall;
       wall.id = takeId();
-      wall.name = letterName(i);
+      wall.name = wallLetters(i);
       wall.start = i == 0 ? Vec2(0, 0) : move_(corner);
       if (i == 1) wall.start.y() = 0;  // the first wall runs along x, but for rounding
       wall.startCovariance =

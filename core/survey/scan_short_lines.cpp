@@ -11,9 +11,8 @@
 namespace baywright {
 namespace {
 
-constexpr double kPlace = 0.05;  ///< metres: squares of the plan in which heights are looked at
-constexpr int kFewestBands = 6;  ///< of kSeenBands over a place that make it tall
-constexpr std::uint32_t kTopBands = 0b11u << (kSeenBands - 2);  ///< furniture seldom reaches there
+constexpr double kPlace = 0.05;       ///< metres: squares of the plan in which heights are looked at
+constexpr int kFewestBands = 6;       ///< of kSeenBands over a place that make it tall
 constexpr double kLeastTurner = 2.0;  ///< square metres of a line that gives a direction
 constexpr std::size_t kMostDirections = 8;
 constexpr double kAlike = 0.9986;        ///< cosine of 3 degrees

@@ -5,6 +5,8 @@
 #include <array>
 #include <cmath>
 
+#include "survey/scan_robust.h"
+
 namespace baywright {
 namespace {
 
@@ -24,15 +26,9 @@ constexpr double kMostShift = 0.07;     ///< metres that the middle of a side ma
 constexpr double kMostTurn = 0.08;      ///< radians, 4.6 degrees
 constexpr int kTurns = 48;              ///< steps either way
 constexpr double kLeastKernel = 0.012;  ///< metres: plaster is not flat
-constexpr double kTukey = 4.685;        ///< as in scan_line_fit.cpp
 /// The scatter of normal errors over that of the same errors with the biweight at kTukey (by integration).
 constexpr double kUnweighted = 1.099;
 constexpr double kLeastScale = 0.003;  ///< likewise
-
-double biweight(double residual, double reach) {
-  const double u = residual / reach;
-  return std::abs(u) >= 1 ? 0 : (1 - u * u) * (1 - u * u);
-}
 
 /// A square of a side: how many samples lie at each depth.
 struct WallSquare {

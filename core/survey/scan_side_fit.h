@@ -11,9 +11,7 @@ namespace baywright {
 /// say, shared out over the depths at which its samples lie, those overhead twice, for little stands there; the
 /// line is where most of them agree (the highest value of a kernel estimate over place and direction), then
 /// refined by reweighted least squares. A side keeps its place where too little of it was seen. Corners are
-/// moved to where the sides cross.
-///
-/// Then short sides and those hardly seen are squared, where their neighbours or all others are square.
+/// moved to where the sides cross; all stays as it was where one would go far.
 void settleSides(const LevelScan& scan, ScanOutline& outline, const Progress& progress);
 
 }  // namespace baywright

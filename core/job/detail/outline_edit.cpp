@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "job/find.h"
+#include "job/room_geometry.h"
 
 namespace baywright::detail {
 namespace {
@@ -36,18 +37,11 @@ PlanCovariance cornerCovariance(const std::vector<Vec2>& corners, std::size_t in
   return PlanCovariance::isotropic(instrumentSigma(how, std::max(before, after)) / std::sqrt(2.0));
 }
 
-std::string wallName(std::size_t number) {
-  std::string name;
-  for (std::size_t rest = number + 1; rest > 0; rest = (rest - 1) / 26)
-    name.insert(name.begin(), static_cast<char>('A' + (rest - 1) % 26));
-  return name;
-}
-
 }  // namespace
 
 std::string freeWallName(const std::vector<Wall>& walls) {
   for (std::size_t number = 0;; ++number) {
-    const std::string name = wallName(number);
+    const std::string name = wallLetters(number);
     if (std::none_of(walls.begin(), walls.end(), [&](const Wall& wall) { return wall.name == name; }))
       return name;
   }

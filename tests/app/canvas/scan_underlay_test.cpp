@@ -47,6 +47,18 @@ TEST(ScanUnderlay, MakesThePicturesOfVisibleScansForPlanAndWalls) {
   }
 }
 
+TEST(ScanUnderlay, ShowsNothingOfOneWallUnderAnother) {
+  const Job job = scannedJob();
+  ScanUnderlay underlay;
+  underlay.follow({ViewKind::Wall, idNamed(job, "Wall B")}, job);
+  underlay.finish();
+  ASSERT_FALSE(underlay.pictures().empty());
+  underlay.follow({ViewKind::Wall, idNamed(job, "Wall D")}, job);
+  EXPECT_TRUE(underlay.pictures().empty());
+  underlay.finish();
+  EXPECT_TRUE(underlay.pictures().empty());  // only wall B was scanned
+}
+
 TEST(ScanUnderlay, AsksNothingWhileOnlyTheBayMoves) {
   const Job job = scannedJob();
   ScanUnderlay underlay;

@@ -80,6 +80,17 @@ TEST(WallOpeningTool, TakesTypedSizesAndOffsetsWhileTheButtonIsHeld) {
   EXPECT_NEAR(host.opening().sill.value, 1.1, 1e-9);
 }
 
+TEST(WallOpeningTool, RefusesAFigureThatReachesPastTheWall) {
+  AtWallA host;
+  WallOpeningTool tool;
+  host.hold(tool, {1.33, 0.71}, {2.57, 1.93}, Qt::ControlModifier);
+  const auto problem = tool.take(host, 2, 7.5);
+  ASSERT_TRUE(problem);
+  EXPECT_NE(problem->sentence().find("8.000 m"), std::string::npos) << problem->sentence();
+  tool.accept(host);
+  EXPECT_NEAR(host.opening().offset.value, 8 - 2.57, 1e-9);
+}
+
 TEST(WallOpeningTool, SaysWhenAnOpeningIsInTheWay) {
   AtWallA host(garage(8, 6).withCeiling(2.5).withDoor("A", 4).job());
   WallOpeningTool tool;

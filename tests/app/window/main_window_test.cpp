@@ -105,6 +105,10 @@ TEST(MainWindow, ShowsAWallBesideThePlanOrInItsPlaceWhileTheRoomIsSurveyed) {
   QTest::qWait(1);
   EXPECT_TRUE(wall->isVisible());
   EXPECT_GT(plan.width(), wall->view().width());
+
+  wall->setLarge(true);
+  window.document().startWith(newJob());
+  EXPECT_FALSE(wall->isLarge());  // there is no wall in an empty job
 }
 
 TEST(MainWindow, OffersUsualSizesOnTheToolsThatPlace) {

@@ -39,9 +39,9 @@ TEST(ScanPicture, ShowsWallsDarkerThanWhatStandsBeforeThemAndNoFloor) {
   const Job job = garage(4, 3).withCeiling(2.5).job();
   Points points;
   addPatch(points, {0, 0, 0}, {4, 0, 0}, {0, 3, 0});        // the floor
-  addPatch(points, {0, 0.005, 0}, {4, 0, 0}, {0, 0, 2.5});    // wall A, in the middle of its pixels
+  addPatch(points, {0, 0.005, 0}, {4, 0, 0}, {0, 0, 2.5});  // wall A, in the middle of its pixels
   addPatch(points, {1, 0.505, 0}, {1, 0, 0}, {0, 0, 0.6});  // a low front
-  const ScanPicture picture = pictureOf(scanOf(points), ViewKind::Plan, job);
+  const ScanPicture picture = scanPictureOf(scanOf(points), ViewKind::Plan, job);
   ASSERT_FALSE(picture.empty());
   EXPECT_GT(inkAt(picture, 3.005, 0.005), 240);
   EXPECT_GT(inkAt(picture, 1.505, 0.505), 60);
@@ -52,11 +52,11 @@ TEST(ScanPicture, ShowsWallsDarkerThanWhatStandsBeforeThemAndNoFloor) {
 TEST(ScanPicture, ShowsAWallsReliefTheDarkerTheDeeper) {
   const Job job = garage(4, 3).withCeiling(2.5).job();
   Points points;
-  addPatch(points, {0, 0, 0}, {2, 0, 0}, {0, 0, 2.5});        // the face
-  addPatch(points, {2, -0.08, 0}, {1, 0, 0}, {0, 0, 2.5});    // a leaf set back
-  addPatch(points, {3, 0.3, 0}, {1, 0, 0}, {0, 0, 1.5});      // a shelf before it
+  addPatch(points, {0, 0, 0}, {2, 0, 0}, {0, 0, 2.5});      // the face
+  addPatch(points, {2, -0.08, 0}, {1, 0, 0}, {0, 0, 2.5});  // a leaf set back
+  addPatch(points, {3, 0.3, 0}, {1, 0, 0}, {0, 0, 1.5});    // a shelf before it
   const DrawnView wall{ViewKind::Wall, idNamed(job, "Wall A")};
-  const ScanPicture picture = pictureOf(scanOf(points), wall, job);
+  const ScanPicture picture = scanPictureOf(scanOf(points), wall, job);
   ASSERT_FALSE(picture.empty());
   // Seen from inside, x runs the other way.
   const int face = inkAt(picture, 4 - 1.0, 1.2);
@@ -74,7 +74,7 @@ TEST(ScanPicture, SeesAMeshAsItsSurface) {
   // Wall A as two triangles.
   scan.mesh = std::make_shared<const TriangleMesh>(
       *TriangleMesh::from({{0, 0, 0}, {4, 0, 0}, {4, 0, 2.5F}, {0, 0, 2.5F}}, {{0, 1, 2}, {0, 2, 3}}));
-  const ScanPicture picture = pictureOf(scan, {ViewKind::Wall, idNamed(job, "Wall A")}, job);
+  const ScanPicture picture = scanPictureOf(scan, {ViewKind::Wall, idNamed(job, "Wall A")}, job);
   ASSERT_FALSE(picture.empty());
   for (const double x : {0.1, 2.0, 3.9}) EXPECT_EQ(inkAt(picture, x, 1.25), 90) << x;
 }
@@ -86,24 +86,24 @@ TEST(ScanPicture, TakesLargerPixelsWhereFewPointsWereSeen) {
   Points sparse;
   for (std::size_t i = 0; i < dense.size(); i += 97) sparse.push_back(dense[i]);
   const DrawnView wall{ViewKind::Wall, idNamed(job, "Wall A")};
-  EXPECT_LT(pictureOf(scanOf(dense), wall, job).pixel, 0.025);
-  EXPECT_GT(pictureOf(scanOf(sparse), wall, job).pixel, 0.035);
+  EXPECT_LT(scanPictureOf(scanOf(dense), wall, job).pixel, 0.025);
+  EXPECT_GT(scanPictureOf(scanOf(sparse), wall, job).pixel, 0.035);
 }
 
 TEST(ScanPicture, IsEmptyWhereThereIsNothingToSee) {
   const Job job = garage(4, 3).job();
   const RoomScan outside = scanOf({{50, 50, 1}});
-  EXPECT_TRUE(pictureOf(outside, ViewKind::Plan, job).empty());
-  EXPECT_TRUE(pictureOf(outside, {ViewKind::Wall, idNamed(job, "Wall A")}, job).empty());
-  EXPECT_TRUE(pictureOf(outside, {ViewKind::Wall, {}}, job).empty());
-  EXPECT_TRUE(pictureOf(RoomScan{}, ViewKind::Plan, newJob()).empty());
+  EXPECT_TRUE(scanPictureOf(outside, ViewKind::Plan, job).empty());
+  EXPECT_TRUE(scanPictureOf(outside, {ViewKind::Wall, idNamed(job, "Wall A")}, job).empty());
+  EXPECT_TRUE(scanPictureOf(outside, {ViewKind::Wall, {}}, job).empty());
+  EXPECT_TRUE(scanPictureOf(RoomScan{}, ViewKind::Plan, newJob()).empty());
 }
 
 TEST(ScanPicture, GivesUpWhenAsked) {
   const Job job = garage(4, 3).job();
   Points points;
   addPatch(points, {0, 0, 0}, {4, 0, 0}, {0, 0, 2.5});
-  EXPECT_TRUE(pictureOf(scanOf(points), ViewKind::Plan, job, {{}, [] { return true; }}).empty());
+  EXPECT_TRUE(scanPictureOf(scanOf(points), ViewKind::Plan, job, {{}, [] { return true; }}).empty());
 }
 
 }  // namespace

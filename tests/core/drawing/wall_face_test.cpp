@@ -111,8 +111,18 @@ TEST(WallFace, FindsTheLowestCeilingOverAPlace) {
   EXPECT_NEAR(*over, 2.7, 1e-3);
 }
 
+TEST(WallFace, FindsAStripThatHangsLowerBetweenTwoPlaces) {
+  // A box round a pipe, from x = 3 to 3.2 m: nothing of it hangs over either end or the middle.
+  const Job job =
+      garage(8, 6).withCeiling(2.7).withCeilingPart({{3, 0}, {3.2, 0}, {3.2, 6}, {3, 6}}, 2.3).job();
+  EXPECT_NEAR(ceilingOverFace(job.room, lineOf(job, "A"), 4, 7).value_or(0), 2.3, 1e-9);
+  EXPECT_NEAR(ceilingOverFace(job.room, lineOf(job, "A"), 5.5, 7).value_or(0), 2.7, 1e-9);
+  EXPECT_NEAR(ceilingOverFace(job.room, lineOf(job, "A"), 4.9, 4.9).value_or(0), 2.3, 1e-9);
+}
+
 TEST(WallFace, AttractsToEndsFloorCeilingAndWhatIsThere) {
-  const Job job = garage(8, 6).withCeiling(2.5).withWindow("A", 2, 1, 0.9, 1.2).withShelf("A", 5, 1, 0.4, 1.8).job();
+  const Job job =
+      garage(8, 6).withCeiling(2.5).withWindow("A", 2, 1, 0.9, 1.2).withShelf("A", 5, 1, 0.4, 1.8).job();
   const FaceBox box(Vec2(0.1, 0.2), Vec2(0.6, 1.0));
   const auto rules = faceRules(job, idNamed(job, "Wall A"), box, {}, 0.3);
   EXPECT_TRUE(attracts(rules, "at the left end", {-0.1, 0}));

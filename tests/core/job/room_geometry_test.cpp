@@ -112,5 +112,12 @@ TEST(CornerSigma, DependsOnTheDirection) {
   EXPECT_FALSE(cornerSigma(job.room, Id{}, {0, 1}));
 }
 
+TEST(WallLetters, GoOnAfterZ) {
+  EXPECT_EQ(wallLetters(0), "A");
+  EXPECT_EQ(wallLetters(25), "Z");
+  EXPECT_EQ(wallLetters(26), "AA");
+  EXPECT_EQ(wallLetters(99), "CV");
+}
+
 }  // namespace
 }  // namespace baywright

@@ -307,12 +307,5 @@ TEST(MeasuringList, AnswersAnyBytes) {
   EXPECT_GT(refused, 100);
 }
 
-TEST(CornerLetters, GoOnAfterZ) {
-  EXPECT_EQ(cornerLetters(0), "A");
-  EXPECT_EQ(cornerLetters(25), "Z");
-  EXPECT_EQ(cornerLetters(26), "AA");
-  EXPECT_EQ(cornerLetters(99), "CV");
-}
-
 }  // namespace
 }  // namespace baywright
