@@ -124,16 +124,11 @@ TEST(ScanImport, ComparesWithTheKnownSizesOfARealRoom) {
   // between knee and head are at x = -2.60 and 8.07 (no point is at 8.3; a few at 8.20 are in a recess, all
   // others beyond 8.2 lie past 12 m, behind glass), and 4.59 m from y = -1.48 to the panels. So the length is
   // held to the points closely and to the picture loosely.
-  // The far half of the room is a few rows of points, so that facing walls are parallel to a degree or two
-  // only: the means of the two long walls and of the two short ones.
-  ASSERT_EQ(room.walls.size(), 4u);
-  const auto lines = wallLines(room);
-  const double length = 0.5 * (lines[0].length + lines[2].length);
-  const double width = 0.5 * (lines[1].length + lines[3].length);
-  EXPECT_NEAR(length, 10.67, 0.10);
-  EXPECT_NEAR(length, 10.9, 0.30);
-  EXPECT_NEAR(width, 4.59, 0.05);
-  EXPECT_NEAR(width, 4.67, 0.15);
+  EXPECT_NEAR(box->size().x(), 10.67, 0.10);
+  EXPECT_NEAR(box->size().x(), 10.9, 0.30);
+  EXPECT_NEAR(box->size().y(), 4.59, 0.05);
+  EXPECT_NEAR(box->size().y(), 4.67, 0.15);
+  EXPECT_EQ(room.walls.size(), 4u);
   const auto height = ceilingHeightAt(room, box->centre());
   ASSERT_TRUE(height);
   // By the points 2.94 m where the scanner stood and 2.88 m at the far end: floor and ceiling of this scan
